@@ -1,0 +1,2 @@
+/** The record: schema, migrations, journal, export and backup. */
+package fettle.book;

@@ -1,0 +1,2 @@
+/** The web desk. */
+package fettle.desk;

@@ -1,0 +1,61 @@
+package fettle.engine.pack;
+
+import fettle.engine.units.Estimate;
+import fettle.engine.working.Working;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The state of a pack: a pure function of record, rules and now.
+ *
+ * @param pack the pack
+ * @param standing the worst that any finding allows
+ * @param cells per-cell state from the latest check; empty if cells were not read
+ * @param charge fraction of full of the weakest cell (or mean cell if only pack volts); {@code null} if not known
+ * @param usableCoulombs charge above reserve [C], limited by the weakest cell; {@code null} if not known
+ * @param imbalanceVolts largest minus least rest volts [V]; {@code null} if cells were not read
+ * @param imbalanceCoulombs the same as charge [C]; {@code null} if cells were not read
+ * @param fullSince since when it has been kept full; {@code null} if it is not
+ * @param latestCheckAt when it was last checked; {@code null} if never
+ * @param latestTemperatureKelvins [K]; {@code null} if not stated
+ * @param counts what the record counts
+ * @param findings most serious first
+ * @param working how the pack's numbers were reached
+ */
+public record Assessment(
+        Pack pack,
+        Standing standing,
+        List<CellState> cells,
+        @Nullable Estimate charge,
+        @Nullable Estimate usableCoulombs,
+        @Nullable Double imbalanceVolts,
+        @Nullable Estimate imbalanceCoulombs,
+        @Nullable Instant fullSince,
+        @Nullable Instant latestCheckAt,
+        @Nullable Double latestTemperatureKelvins,
+        Counts counts,
+        List<Finding> findings,
+        Working working) {
+    public Assessment {
+        cells = List.copyOf(cells);
+        findings = List.copyOf(findings);
+    }
+
+    /** How long the pack has been kept full. */
+    public Duration fullFor(Instant now) {
+        return fullSince == null ? Duration.ZERO : Duration.between(fullSince, now);
+    }
+
+    /**
+     * What the record counts.
+     *
+     * @param charges charges noted
+     * @param runs runs noted
+     * @param overDischarges checks with a cell below the rest minimum
+     * @param overCharges checks or charges above the charge limit
+     * @param overTemperatures entries above the temperature limit
+     */
+    public record Counts(int charges, int runs, int overDischarges, int overCharges, int overTemperatures) {}
+}

@@ -1,0 +1,81 @@
+package fettle.engine.units;
+
+import java.util.Locale;
+
+/**
+ * The units people of the trade write, each with its factor to SI.
+ *
+ * <p>Formula: si = trade · factor + offset. Factors: NIST SP 811 (2008) Appendix B.8; those of time, charge and
+ * temperature are exact by definition.
+ */
+public enum TradeUnit {
+    MILLIAMPERE_HOUR("mAh", 3.6, 0),
+    AMPERE_HOUR("Ah", 3600, 0),
+    WATT_HOUR("Wh", 3600, 0),
+    VOLT("V", 1, 0),
+    MILLIVOLT("mV", 1e-3, 0),
+    AMPERE("A", 1, 0),
+    MILLIAMPERE("mA", 1e-3, 0),
+    WATT("W", 1, 0),
+    MILLIOHM("mΩ", 1e-3, 0),
+    CELSIUS("°C", 1, 273.15),
+    FAHRENHEIT("°F", 5.0 / 9.0, 273.15 - 32 * 5.0 / 9.0),
+    SECOND("s", 1, 0),
+    MINUTE("min", 60, 0),
+    HOUR("h", 3600, 0),
+    DAY("d", 86_400, 0),
+    PERCENT("%", 0.01, 0),
+    GRAM("g", 1e-3, 0),
+    KILOGRAM("kg", 1, 0),
+    OUNCE("oz", 0.028349523125, 0),
+    MILLIMETRE("mm", 1e-3, 0),
+    INCH("in", 0.0254, 0),
+    KILOGRAM_FORCE_CENTIMETRE("kg·cm", 0.0980665, 0),
+    OUNCE_FORCE_INCH("oz·in", 0.00706155181422604375, 0);
+
+    private final String symbol;
+    private final double factor;
+    private final double offset;
+
+    TradeUnit(String symbol, double factor, double offset) {
+        this.symbol = symbol;
+        this.factor = factor;
+        this.offset = offset;
+    }
+
+    /** The symbol as printed behind a figure. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** A value in this unit, as SI. */
+    public double toSi(double value) {
+        return value * factor + offset;
+    }
+
+    /** An SI value, in this unit. */
+    public double fromSi(double si) {
+        return (si - offset) / factor;
+    }
+
+    /** A difference in SI (no offset), in this unit: for ± and for temperature rises. */
+    public double differenceFromSi(double si) {
+        return si / factor;
+    }
+
+    /** An SI value printed in this unit with a fixed number of decimals, e.g. {@code 3.840 V}. */
+    public String print(double si, int decimals) {
+        return figure(fromSi(si), decimals) + " " + symbol;
+    }
+
+    /** An estimate printed in this unit as value ± standard deviation. */
+    public String print(Estimate estimate, int decimals) {
+        return figure(fromSi(estimate.value()), decimals) + " ± "
+                + figure(differenceFromSi(estimate.standardDeviation()), decimals) + " " + symbol;
+    }
+
+    private static String figure(double value, int decimals) {
+        String printed = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return printed.matches("-0(\\.0*)?") ? printed.substring(1) : printed;
+    }
+}

@@ -1,0 +1,34 @@
+package fettle.workshop;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What Fettle made of a typed line, before anything is saved.
+ *
+ * @param line as typed
+ * @param packTag the pack it is about; {@code null} if not understood
+ * @param understood one phrase per thing understood, e.g. {@code cell 1 3.840 V}
+ * @param problems what was not understood, and where; empty if it can be saved
+ * @param questions what a person should look at although it can be saved
+ */
+public record EntryPreview(
+        String line,
+        @Nullable String packTag,
+        List<String> understood,
+        List<LineProblem> problems,
+        List<String> questions) {
+    /** True if the line can be saved. */
+    public boolean canSave() {
+        return problems.isEmpty() && packTag != null;
+    }
+
+    /**
+     * A part of the line that was not understood.
+     *
+     * @param column position of its first character, from 1
+     * @param part the part as typed
+     * @param sentence what is wrong and how to mend it
+     */
+    public record LineProblem(int column, String part, String sentence) {}
+}

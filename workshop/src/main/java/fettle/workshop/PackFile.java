@@ -1,0 +1,8 @@
+package fettle.workshop;
+
+import fettle.engine.pack.PackHistory;
+import fettle.engine.rule.Rule;
+import java.util.List;
+
+/** Everything about one pack: its review, its history and the rules in force for it. */
+public record PackFile(PackReview review, boolean retired, PackHistory history, List<Rule> rules) {}
