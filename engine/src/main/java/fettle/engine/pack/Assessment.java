@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param latestTemperatureKelvins [K]; {@code null} if not stated
  * @param counts what the record counts
  * @param findings most serious first
+ * @param passed the checks it passed, in words
  * @param working how the pack's numbers were reached
  */
 public record Assessment(
@@ -37,10 +38,12 @@ public record Assessment(
         @Nullable Double latestTemperatureKelvins,
         Counts counts,
         List<Finding> findings,
+        List<String> passed,
         Working working) {
     public Assessment {
         cells = List.copyOf(cells);
         findings = List.copyOf(findings);
+        passed = List.copyOf(passed);
     }
 
     /** How long the pack has been kept full. */
