@@ -1,0 +1,77 @@
+package fettle.cli;
+
+import fettle.workshop.Workshop;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What every word shares: which book, how to print, and when. A mixin. */
+final class Session {
+    @Spec(Spec.Target.MIXEE)
+    private @Nullable CommandSpec spec;
+
+    @Option(
+            names = "--book",
+            paramLabel = "DIR",
+            description = "The data folder. Default: FETTLE_BOOK, else fettle in your data folder (~/.local/share).")
+    private @Nullable Path book;
+
+    @Option(names = "--json", description = "Print JSON instead of text.")
+    private boolean json;
+
+    boolean json() {
+        return json;
+    }
+
+    Path bookFolder() {
+        return book == null ? surroundings().bookFolder() : book;
+    }
+
+    /** The folder the user named on the command line, if any. */
+    @Nullable
+    Path namedFolder() {
+        return book;
+    }
+
+    /** Opens the book; the caller closes it. */
+    Workshop open() {
+        return Workshop.open(
+                bookFolder(), surroundings().clock(), surroundings().actor());
+    }
+
+    Surroundings surroundings() {
+        return ((Fettle) spec().root().userObject()).surroundings();
+    }
+
+    ZoneId zone() {
+        return surroundings().clock().getZone();
+    }
+
+    /** Prints data: the shape as JSON if asked for, else the text. */
+    void print(Object shape, String text) {
+        if (json) {
+            line(JsonText.of(shape));
+        } else {
+            line(text);
+        }
+    }
+
+    /** Prints one line of data. */
+    void line(String text) {
+        spec().commandLine().getOut().println(text);
+        spec().commandLine().getOut().flush();
+    }
+
+    /** Tells what is going on, apart from the data. */
+    void progress(String text) {
+        spec().commandLine().getErr().println(text);
+        spec().commandLine().getErr().flush();
+    }
+
+    private CommandSpec spec() {
+        return java.util.Objects.requireNonNull(spec, "the mixin is not in a command");
+    }
+}
