@@ -1,0 +1,89 @@
+package fettle.workshop;
+
+import fettle.engine.cell.Chemistry;
+import fettle.engine.rule.Quantity;
+import fettle.engine.rule.RuleOverride;
+import fettle.engine.units.Faults;
+import fettle.engine.units.InputException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A changed rule as typed by a person: the one place where typed words become a {@link RuleOverride}.
+ *
+ * @param chemistry its label, e.g. {@code LiPo}
+ * @param quantity the rule's key, e.g. {@code storage-time}
+ * @param value a figure in the rule's own unit, with or without the unit: {@code 48}, {@code 48 h}, {@code 4,15V}
+ * @param packTag the pack it is for; empty for the whole book
+ * @param reason why; needed where the new limit is looser
+ */
+public record RuleForm(String chemistry, String quantity, String value, String packTag, String reason) {
+    private static final Pattern FIGURE = Pattern.compile("([-+]?\\d+(?:[.,]\\d+)?)\\s*(\\S*)");
+
+    /** The change, or {@link InputException} with every fault, each at its field's name here. */
+    public RuleOverride toOverride() {
+        Faults faults = new Faults();
+        Optional<Chemistry> known = chemistry(faults);
+        Optional<Quantity> limited = quantity(faults);
+        Optional<Double> valueSi = limited.flatMap(found -> valueSi(found, faults));
+        faults.refuse();
+        return new RuleOverride(
+                known.orElseThrow(), limited.orElseThrow(), valueSi.orElseThrow(), tagOrNull(), reason.strip());
+    }
+
+    private @Nullable String tagOrNull() {
+        return packTag.isBlank() ? null : packTag.strip();
+    }
+
+    private Optional<Chemistry> chemistry(Faults faults) {
+        try {
+            return Optional.of(Chemistry.parse(chemistry));
+        } catch (InputException refused) {
+            refused.faults().forEach(fault -> faults.add("chemistry", fault.sentence()));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Quantity> quantity(Faults faults) {
+        Optional<Quantity> found = Arrays.stream(Quantity.values())
+                .filter(candidate -> candidate.key().equalsIgnoreCase(quantity.strip()))
+                .findFirst();
+        if (found.isEmpty()) {
+            faults.add(
+                    "quantity",
+                    "rule is \"" + quantity + "\"; expected one of "
+                            + Arrays.stream(Quantity.values())
+                                    .map(Quantity::key)
+                                    .collect(Collectors.joining(", "))
+                            + ".");
+        }
+        return found;
+    }
+
+    private Optional<Double> valueSi(Quantity limited, Faults faults) {
+        Matcher figure = FIGURE.matcher(value.strip());
+        String symbol = limited.unit().symbol();
+        if (!figure.matches() || !(figure.group(2).isEmpty() || sameUnit(figure.group(2), symbol))) {
+            faults.add(
+                    "value",
+                    "value is \"" + value + "\"; expected a figure in " + symbol + ", e.g. 48 or 48 " + symbol + ".");
+            return Optional.empty();
+        }
+        return Optional.of(
+                limited.unit().toSi(Double.parseDouble(figure.group(1).replace(',', '.'))));
+    }
+
+    private static boolean sameUnit(String typed, String symbol) {
+        return plain(typed).equals(plain(symbol));
+    }
+
+    // a degree sign is hard to type, and case does not change any unit used by rules
+    private static String plain(String unit) {
+        return unit.toLowerCase(Locale.ROOT).replace("°", "");
+    }
+}
