@@ -78,7 +78,8 @@ final class ContradictionInspection implements Inspection {
 
     private static void pack(Pack pack, double packVolts, List<Finding> findings) {
         List<String> fits = IntStream.rangeClosed(1, MOST_CELLS)
-                .filter(count -> plausible(pack.chemistry(), packVolts / count))
+                .filter(count -> plausible(pack.chemistry(), packVolts / count)
+                        && packVolts / count >= limit(pack.chemistry(), Quantity.REST_MINIMUM))
                 .mapToObj(count -> count + "S at " + TradeUnit.VOLT.print(packVolts / count, 2))
                 .toList();
         boolean fitsOwn = plausible(pack.chemistry(), packVolts / pack.cellsInSeries());

@@ -117,7 +117,10 @@ public final class PackAssessor {
                 history.charges().size(),
                 history.runs().size(),
                 count(history, check -> VoltsInspection.isBelow(packCase, check)),
-                count(history, check -> VoltsInspection.isAbove(packCase, check)),
+                count(history, check -> VoltsInspection.isAbove(packCase, check))
+                        + (int) history.charges().stream()
+                                .filter(charge -> VoltsInspection.isAbove(packCase, charge))
+                                .count(),
                 (int) TemperatureInspection.temperatures(packCase)
                         .filter(noted -> noted.kelvins() > limit)
                         .count());

@@ -1,11 +1,13 @@
 package fettle.engine.pack.assessment;
 
+import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Finding;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.Rule;
 import fettle.engine.units.TradeUnit;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -34,9 +36,20 @@ final class VoltsInspection implements Inspection {
             }
             if (findings.stream().noneMatch(finding -> finding.id().equals("over-charge"))
                     && isAbove(packCase, check)) {
-                findings.add(overCharge(packCase, check, latest));
+                findings.add(overCharge(packCase, highest(packCase, check), day(check.takenAt()), latest));
             }
         }
+        List<ChargeRecord> charges = packCase.history().charges();
+        charges.stream()
+                .filter(charge -> isAbove(packCase, charge))
+                .reduce((earlier, later) -> later)
+                .filter(charge ->
+                        findings.stream().noneMatch(finding -> finding.id().equals("over-charge")))
+                .ifPresent(charge -> findings.add(overCharge(
+                        packCase,
+                        charge.endPackVolts() / packCase.pack().cellsInSeries(),
+                        day(charge.endedAt()),
+                        charge == charges.get(charges.size() - 1))));
         return findings;
     }
 
@@ -51,7 +64,8 @@ final class VoltsInspection implements Inspection {
     private static Finding overDischarge(PackCase packCase, Check check, boolean latest) {
         Rule rule = packCase.limits().rule(Quantity.REST_MINIMUM);
         String volts = TradeUnit.VOLT.print(lowest(packCase, check), 3);
-        String statement = "a cell rested at " + volts + " on " + day(check) + ", below the minimum of " + rule.print();
+        String statement =
+                "a cell rested at " + volts + " on " + day(check.takenAt()) + ", below the minimum of " + rule.print();
         return latest
                 ? Inspection.against(
                         rule,
@@ -70,16 +84,24 @@ final class VoltsInspection implements Inspection {
                         List.of("lowest cell = " + volts));
     }
 
-    private static Finding overCharge(PackCase packCase, Check check, boolean latest) {
+    private static Finding overCharge(PackCase packCase, double cellVolts, LocalDate day, boolean latest) {
         Rule rule = packCase.limits().rule(Quantity.CHARGE_LIMIT);
-        String volts = TradeUnit.VOLT.print(highest(packCase, check), 3);
+        String volts = TradeUnit.VOLT.print(cellVolts, 3);
         return Inspection.against(
                 rule,
                 "over-charge",
                 latest ? Standing.GROUNDED : Standing.LIMITED,
-                "a cell rested at " + volts + " on " + day(check) + ", above the limit of " + rule.print(),
+                "a cell was at " + volts + " on " + day + ", above the limit of " + rule.print(),
                 "Find out which charger did it and stop using that charger until its end volts are measured.",
                 List.of("highest cell = " + volts));
+    }
+
+    /** A charge noted to have ended above the limit of all cells together. */
+    static boolean isAbove(PackCase packCase, ChargeRecord charge) {
+        Double endVolts = charge.endPackVolts();
+        return endVolts != null
+                && endVolts / packCase.pack().cellsInSeries()
+                        > packCase.limit(Quantity.CHARGE_LIMIT) + CHARGER_TOLERANCE_VOLTS;
     }
 
     private static double lowest(PackCase packCase, Check check) {
@@ -103,7 +125,7 @@ final class VoltsInspection implements Inspection {
                 : check.cellRestVolts();
     }
 
-    private static LocalDate day(Check check) {
-        return check.takenAt().atOffset(ZoneOffset.UTC).toLocalDate();
+    private static LocalDate day(Instant at) {
+        return at.atOffset(ZoneOffset.UTC).toLocalDate();
     }
 }

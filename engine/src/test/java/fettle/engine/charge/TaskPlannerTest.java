@@ -1,0 +1,179 @@
+package fettle.engine.charge;
+
+import static fettle.engine.pack.Packs.NOW;
+import static fettle.engine.pack.Packs.check;
+import static fettle.engine.pack.Packs.history;
+import static fettle.engine.pack.Packs.lipo;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fettle.engine.cell.Chemistry;
+import fettle.engine.pack.Check;
+import fettle.engine.pack.MeterAccuracy;
+import fettle.engine.pack.Pack;
+import fettle.engine.pack.PackHistory;
+import fettle.engine.pack.Packs;
+import fettle.engine.pack.Standing;
+import fettle.engine.pack.assessment.PackAssessor;
+import fettle.engine.rule.RuleSet;
+import fettle.engine.supply.Charger;
+import fettle.engine.supply.Port;
+import fettle.engine.supply.Source;
+import fettle.engine.supply.SourceKind;
+import fettle.engine.units.TradeUnit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TaskPlannerTest {
+    private static final RuleSet RULES = RuleSet.of(List.of());
+
+    /** Each row makes another limit the strictest: rating A, port A, port W, charger W, source W, then the amps expected. */
+    @ParameterizedTest(name = "{0} A rating, {1} A and {2} W port, {3} W charger, {4} W source → {5} because of {6}")
+    @CsvSource({
+        "2, 20, 1000, 1000, 1000, 2.0 A, pack rating",
+        "50, 3, 1000, 1000, 1000, 3.0 A, port 3.0 A",
+        "50, 20, 67.2, 1000, 1000, 4.0 A, port 67 W",
+        "50, 20, 1000, 33.6, 1000, 2.0 A, charger 34 W",
+        "50, 20, 1000, 1000, 33.6, 1.7 A, source shed 34 W",
+        "0, 20, 1000, 1000, 1000, 5.0 A, 1.0C where no rating is known"
+    })
+    void chargesAtTheStrictestLimitAndNamesIt(
+            double rating,
+            double portAmps,
+            double portWatts,
+            double chargerWatts,
+            double sourceWatts,
+            String amps,
+            String why) {
+        Pack pack = rating == 0 ? lipo(4, 5000) : rated(rating);
+        Task task = only(
+                TaskKind.CHARGE,
+                plan(
+                        history(pack, check(1, 3.8, 3.8, 3.8, 3.8)),
+                        charger(portAmps, portWatts, chargerWatts),
+                        sourceWatts));
+        assertThat(task.instruction())
+                .contains(" at " + amps + " on bench port 1")
+                .contains("4.20 V per cell");
+        assertThat(task.reason()).contains("because the strictest limit is " + why);
+        assertThat(task.caution()).contains("Stay with it");
+        assertThat(task.working().steps().get(0).inputs()).hasSizeGreaterThanOrEqualTo(5);
+    }
+
+    @Test
+    void aLimitedPackIsChargedAtHalfTheUsualCurrent() {
+        PackHistory history = history(lipo(4, 5000), check(40, 2.9, 3.1, 3.1, 3.1), check(1, 3.8, 3.8, 3.8, 3.8));
+        Task task = only(TaskKind.CHARGE, plan(history, charger(20, 1000, 1000), 1000));
+        assertThat(task.instruction()).contains(" at 2.5 A ");
+        assertThat(task.reason()).contains("condition");
+    }
+
+    @Test
+    void aFullPackIsDueToStorageWhenTheStorageTimeIsOver() {
+        PackHistory history = history(lipo(4, 5000), check(1, 4.19, 4.19, 4.19, 4.19));
+        List<Task> tasks = plan(history, charger(20, 1000, 1000), 1000);
+        assertThat(tasks).hasSize(1);
+        assertThat(tasks.get(0).kind()).isEqualTo(TaskKind.STORE);
+        assertThat(tasks.get(0).due()).isEqualTo(NOW.plus(Duration.ofDays(2)));
+        assertThat(tasks.get(0).instruction())
+                .contains("mAh to the storage band")
+                .contains("bench port 1");
+    }
+
+    @Test
+    void balancingTimeIsTheChargeDifferenceOverTheBleedCurrent() {
+        PackHistory history = history(lipo(2, 1000), check(1, 4.18, 4.15));
+        Task task = only(TaskKind.BALANCE, plan(history, charger(20, 1000, 1000), 1000));
+        double coulombs = PackAssessor.assess(history, RULES, MeterAccuracy.USUAL, NOW)
+                .imbalanceCoulombs()
+                .value();
+        assertThat(task.instruction()).contains("about " + Math.round(coulombs / 0.5 / 60) + " ±");
+    }
+
+    @Test
+    void noGroundedOrUnprovenPackIsEverToldToCharge() {
+        long seed = 20260509;
+        Random random = new Random(seed);
+        int grounded = 0;
+        for (int trial = 0; trial < 2000; trial++) {
+            PackHistory history = history(randomPack(random), randomCheck(random));
+            var assessment = PackAssessor.assess(history, RULES, MeterAccuracy.USUAL, NOW);
+            List<Task> tasks = TaskPlanner.plan(assessment, RULES, List.of(charger(20, 1000, 1000)), List.of(), NOW);
+            if (assessment.standing().compareTo(Standing.UNPROVEN) >= 0) {
+                grounded++;
+                assertThat(tasks)
+                        .as("seed %s trial %s", seed, trial)
+                        .isNotEmpty()
+                        .noneMatch(task -> Set.of(TaskKind.CHARGE, TaskKind.BALANCE, TaskKind.STORE)
+                                .contains(task.kind()));
+            }
+        }
+        assertThat(grounded).isBetween(200, 1950);
+    }
+
+    private static Pack randomPack(Random random) {
+        return Packs.pack(
+                Chemistry.values()[random.nextInt(6)],
+                1 + random.nextInt(4),
+                1000,
+                random.nextInt(4) == 0 ? Pack.Identity.UNCONFIRMED : Pack.Identity.CONFIRMED);
+    }
+
+    private static Check randomCheck(Random random) {
+        int cells = 1 + random.nextInt(4);
+        List<Double> volts = new ArrayList<>();
+        double middle = 1 + 3.5 * random.nextDouble();
+        for (int cell = 0; cell < cells; cell++) {
+            volts.add(middle + 0.02 * random.nextGaussian());
+        }
+        return check(1, random.nextInt(10) == 0 ? Set.of(Check.Sign.SMELL) : Set.of(), volts.toArray(new Double[0]));
+    }
+
+    private static List<Task> plan(PackHistory history, Charger charger, double sourceWatts) {
+        return TaskPlanner.plan(
+                PackAssessor.assess(history, RULES, MeterAccuracy.USUAL, NOW),
+                RULES,
+                List.of(charger),
+                List.of(new Source("shed", SourceKind.MAINS, sourceWatts, null, "")),
+                NOW);
+    }
+
+    private static Task only(TaskKind kind, List<Task> tasks) {
+        List<Task> found = tasks.stream().filter(task -> task.kind() == kind).toList();
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+
+    private static Pack rated(double amps) {
+        return new Pack(
+                "P07",
+                Chemistry.LIPO,
+                4,
+                1,
+                TradeUnit.MILLIAMPERE_HOUR.toSi(5000),
+                amps,
+                null,
+                null,
+                "",
+                null,
+                "",
+                Pack.Identity.CONFIRMED,
+                List.of(),
+                "");
+    }
+
+    private static Charger charger(double amps, double portWatts, double totalWatts) {
+        return new Charger(
+                "bench",
+                totalWatts,
+                Set.of(Chemistry.values()),
+                "shed",
+                List.of(new Port(1, amps, portWatts, 8, 0.5, 30.0)),
+                "");
+    }
+}
