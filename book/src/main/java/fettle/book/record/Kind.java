@@ -1,0 +1,63 @@
+package fettle.book.record;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The kinds of item a book holds, each in a table of its own name.
+ *
+ * <p>Order matters: an item refers only to items of kinds named before it.
+ */
+public enum Kind {
+    PACK("pack", "tag", List.of("pack_makers_limit"), Map.of()),
+    CRAFT("craft", "name", List.of(), Map.of()),
+    SOURCE("source", "name", List.of(), Map.of()),
+    CHARGER("charger", "name", List.of("charger_chemistry", "charger_port"), Map.of("source_id", SOURCE)),
+    CHECK("pack_check", "", List.of("pack_check_cell"), Map.of("pack_id", PACK)),
+    CHARGE("pack_charge", "", List.of(), Map.of("pack_id", PACK)),
+    RUN("pack_run", "", List.of(), Map.of("pack_id", PACK, "craft_id", CRAFT)),
+    RULE("rule_override", "", List.of(), Map.of("pack_id", PACK));
+
+    private final String table;
+    private final String nameColumn;
+    private final List<String> childTables;
+    private final Map<String, Kind> references;
+
+    Kind(String table, String nameColumn, List<String> childTables, Map<String, Kind> references) {
+        this.table = table;
+        this.nameColumn = nameColumn;
+        this.childTables = childTables;
+        this.references = references;
+    }
+
+    public String table() {
+        return table;
+    }
+
+    /** Column of the name people know it by; empty for entries and rules, which have none. */
+    public String nameColumn() {
+        return nameColumn;
+    }
+
+    /** Tables of its parts, each row with {@code <table>_id} and {@code position}. */
+    public List<String> childTables() {
+        return childTables;
+    }
+
+    /** Columns that refer to other items, and to which kind. */
+    public Map<String, Kind> references() {
+        return references;
+    }
+
+    /** Column by which its parts refer to it. */
+    public String ownerColumn() {
+        return table + "_id";
+    }
+
+    /** The kind kept in a table; empty where none is. */
+    public static Optional<Kind> ofTable(String table) {
+        return Arrays.stream(values()).filter(kind -> kind.table.equals(table)).findFirst();
+    }
+}

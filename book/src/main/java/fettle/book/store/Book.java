@@ -1,0 +1,110 @@
+package fettle.book.store;
+
+import fettle.book.record.Shape;
+import fettle.book.record.UnreadableRowException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * An open book: one folder, held by one process, one SQLite file.
+ *
+ * <p>Thread-safe: transactions run one after the other. A transaction that has returned is on the disk and survives a
+ * kill at any later moment.
+ */
+public final class Book implements AutoCloseable {
+    private final BookFolder folder;
+    private final BookLock lock;
+    private final Connection connection;
+    private final Handle handle;
+    private final ReentrantLock turn = new ReentrantLock(true);
+
+    private Book(BookFolder folder, BookLock lock, Connection connection) {
+        this.folder = folder;
+        this.lock = lock;
+        this.connection = connection;
+        this.handle = Jdbi.create(connection).open();
+    }
+
+    /**
+     * Opens the book in a folder, making folder and book where there are none.
+     *
+     * @throws UnusableBookException if it is in use, read-only, damaged, no book, or of a newer version
+     */
+    public static Book open(Path path) {
+        BookFolder folder = BookFolder.ready(path);
+        BookLock lock = BookLock.take(folder);
+        try {
+            folder.settleRestore();
+            DataSource source = SqliteFile.writable(folder.file());
+            SqliteFile.migrate(source, folder.file());
+            return new Book(folder, lock, source.getConnection());
+        } catch (SQLException | RuntimeException refused) {
+            lock.close();
+            throw SqliteFaults.explain(refused, folder.file());
+        }
+    }
+
+    public BookFolder folder() {
+        return folder;
+    }
+
+    public <T> Items<T> items(Shape<T> shape) {
+        return new Items<>(this, shape);
+    }
+
+    public Journal journal() {
+        return new Journal(this);
+    }
+
+    /**
+     * Does some work as one: all of it is saved, or, if it throws, none. Work inside work joins the outer one.
+     *
+     * @throws UnusableBookException if the file cannot be read or written
+     */
+    public <R> R inTransaction(Function<Handle, R> work) {
+        turn.lock();
+        try {
+            return handle.isInTransaction() ? work.apply(handle) : handle.inTransaction(work::apply);
+        } catch (JdbiException failed) {
+            throw SqliteFaults.explain(failed, folder.file());
+        } catch (UnreadableRowException damaged) {
+            throw new UnusableBookException(
+                    "the book " + folder.file() + " has a damaged row: " + damaged.getMessage()
+                            + ". Run: book verify, and restore the latest backup.",
+                    damaged);
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    /** Work on the bare connection, outside any transaction: for what SQLite does not do inside one. */
+    public <R> R outsideTransaction(Function<Connection, R> work) {
+        turn.lock();
+        try {
+            return work.apply(connection);
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    @Override
+    public void close() {
+        turn.lock();
+        try {
+            handle.close();
+            connection.close();
+        } catch (SQLException | JdbiException failed) {
+            throw SqliteFaults.explain(failed, folder.file());
+        } finally {
+            lock.close();
+            turn.unlock();
+        }
+    }
+}

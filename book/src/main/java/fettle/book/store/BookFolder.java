@@ -1,0 +1,69 @@
+package fettle.book.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+
+/**
+ * The folder a book lives in.
+ *
+ * @param path the folder
+ */
+public record BookFolder(Path path) {
+    /** The folder made ready to hold a book: there, a folder, and writable. */
+    public static BookFolder ready(Path path) {
+        Path folder = path.toAbsolutePath().normalize();
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new UnusableBookException(folder + " is a file; a book needs a folder. Name another folder.");
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException refused) {
+            throw new UnusableBookException(
+                    "the folder " + folder + " cannot be made. Name a folder you may write to.", refused);
+        }
+        if (!Files.isWritable(folder)) {
+            throw new UnusableBookException(
+                    "the folder " + folder + " is read-only. Give yourself the right to write it, or name another.");
+        }
+        return new BookFolder(folder);
+    }
+
+    public Path file() {
+        return path.resolve("book.sqlite");
+    }
+
+    public Path lockFile() {
+        return path.resolve("book.lock");
+    }
+
+    /** A restored book, whole on disk but not yet in place. */
+    public Path restoring() {
+        return path.resolve("book.sqlite.restoring");
+    }
+
+    /** Every file SQLite keeps of a book; the last two are there only while it is in use or was cut off. */
+    public List<Path> files() {
+        return List.of(file(), path.resolve("book.sqlite-wal"), path.resolve("book.sqlite-shm"));
+    }
+
+    /**
+     * Completes a restore that was cut off between taking the old book away and putting the new one in place;
+     * one cut off before that had changed nothing, and its copy is dropped.
+     */
+    public void settleRestore() {
+        try {
+            if (Files.exists(restoring()) && Files.notExists(file())) {
+                Files.move(restoring(), file(), StandardCopyOption.ATOMIC_MOVE);
+            }
+            Files.deleteIfExists(restoring());
+        } catch (IOException failed) {
+            throw new UnusableBookException(
+                    "the restore of " + file() + " was cut off and cannot be completed. Rename " + restoring()
+                            + " to book.sqlite by hand.",
+                    failed);
+        }
+    }
+}
