@@ -17,10 +17,7 @@ public enum Quantity {
     IMBALANCE_GROUND("imbalance-ground", "imbalance that grounds the pack", TradeUnit.MILLIVOLT, Stricter.LOWER),
     RESERVE("reserve", "charge kept in reserve", TradeUnit.PERCENT, Stricter.HIGHER),
     DEFAULT_CHARGE_RATE(
-            "default-charge-rate",
-            "charge current where no rating is known, × capacity per hour",
-            TradeUnit.AMPERE,
-            Stricter.LOWER),
+            "default-charge-rate", "charge rate where no rating is known", TradeUnit.C_RATE, Stricter.LOWER),
     CHECK_AGE("check-age", "longest time a check is trusted", TradeUnit.DAY, Stricter.LOWER);
 
     /** Which way a rule becomes stricter. */

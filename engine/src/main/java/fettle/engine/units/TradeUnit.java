@@ -17,6 +17,7 @@ public enum TradeUnit {
     AMPERE("A", 1, 0),
     MILLIAMPERE("mA", 1e-3, 0),
     WATT("W", 1, 0),
+    C_RATE("C", 1, 0),
     MILLIOHM("mΩ", 1e-3, 0),
     CELSIUS("°C", 1, 273.15),
     FAHRENHEIT("°F", 5.0 / 9.0, 273.15 - 32 * 5.0 / 9.0),
