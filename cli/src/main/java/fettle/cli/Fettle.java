@@ -14,7 +14,14 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "WORD",
         footer = {"", "Start with: fettle demo", "Exit codes: 0 done, 1 cannot be done, 2 usage, 70 a fault of Fettle."
         },
-        subcommands = {TodayWord.class})
+        subcommands = {
+            TodayWord.class,
+            CheckWord.class,
+            ChargedWord.class,
+            RanWord.class,
+            UndoWord.class,
+            JournalWord.class,
+        })
 final class Fettle implements Runnable {
     private final Surroundings surroundings;
 

@@ -4,10 +4,21 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 
 /** Where the process starts and ends. */
 public final class Main {
+    private static final List<String> ENTRY_WORDS = List.of("check", "charged", "ran");
+    private static final List<Class<?>> RULE_WORDS =
+            List.of(RuleWord.ListRules.class, RuleWord.SetRule.class, RuleWord.ResetRule.class);
+    private static final List<Class<?>> BOOK_WORDS = List.of(
+            BookWord.Backup.class,
+            BookWord.Restore.class,
+            BookWord.Verify.class,
+            BookWord.Export.class,
+            BookWord.Import.class);
+
     private Main() {}
 
     public static void main(String[] arguments) {
@@ -20,10 +31,24 @@ public final class Main {
 
     /** The whole command line, ready to execute. */
     static CommandLine commandLine(Surroundings surroundings) {
+        CommandLine root = new CommandLine(new Fettle(surroundings));
+        KitWords.addTo(root);
+        root.addSubcommand("rule", group("Lists and changes the rules.", RULE_WORDS));
+        root.addSubcommand("book", group("Keeps the book: backup, export and their way back.", BOOK_WORDS));
+        for (String entry : ENTRY_WORDS) {
+            // a reading may begin with a minus, e.g. -5C
+            root.getSubcommands().get(entry).setUnmatchedOptionsArePositionalParams(true);
+        }
         Problems problems = new Problems();
-        return new CommandLine(new Fettle(surroundings))
-                .setExecutionExceptionHandler(problems)
-                .setParameterExceptionHandler(problems);
+        return root.setExecutionExceptionHandler(problems).setParameterExceptionHandler(problems);
+    }
+
+    private static CommandLine group(String description, List<Class<?>> words) {
+        CommandLine group = new CommandLine(new WordGroup());
+        group.getCommandSpec().mixinStandardHelpOptions(true);
+        group.getCommandSpec().usageMessage().description(description);
+        words.forEach(group::addSubcommand);
+        return group;
     }
 
     // UTF-8 whatever the locale says: the glyphs and units are part of the answer

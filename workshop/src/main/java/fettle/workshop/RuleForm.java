@@ -50,19 +50,26 @@ public record RuleForm(String chemistry, String quantity, String value, String p
     }
 
     private Optional<Quantity> quantity(Faults faults) {
-        Optional<Quantity> found = Arrays.stream(Quantity.values())
-                .filter(candidate -> candidate.key().equalsIgnoreCase(quantity.strip()))
-                .findFirst();
-        if (found.isEmpty()) {
-            faults.add(
-                    "quantity",
-                    "rule is \"" + quantity + "\"; expected one of "
-                            + Arrays.stream(Quantity.values())
-                                    .map(Quantity::key)
-                                    .collect(Collectors.joining(", "))
-                            + ".");
+        try {
+            return Optional.of(parseQuantity(quantity));
+        } catch (InputException refused) {
+            refused.faults().forEach(fault -> faults.add("quantity", fault.sentence()));
+            return Optional.empty();
         }
-        return found;
+    }
+
+    /** The quantity whose key a person wrote. */
+    public static Quantity parseQuantity(String written) {
+        return Arrays.stream(Quantity.values())
+                .filter(candidate -> candidate.key().equalsIgnoreCase(written.strip()))
+                .findFirst()
+                .orElseThrow(() -> new InputException(
+                        "quantity",
+                        "rule is \"" + written + "\"; expected one of "
+                                + Arrays.stream(Quantity.values())
+                                        .map(Quantity::key)
+                                        .collect(Collectors.joining(", "))
+                                + "."));
     }
 
     private Optional<Double> valueSi(Quantity limited, Faults faults) {

@@ -1,0 +1,97 @@
+package fettle.cli;
+
+import fettle.engine.charge.Task;
+import fettle.engine.pack.Assessment;
+import fettle.engine.pack.CellState;
+import fettle.engine.pack.Finding;
+import fettle.engine.units.TradeUnit;
+import fettle.engine.working.Step;
+import fettle.engine.working.Working;
+import fettle.workshop.PackFile;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One pack in full, as text. */
+final class PackText {
+    private PackText() {}
+
+    /** How much to tell. */
+    enum Detail {
+        ANSWERS,
+        WITH_WORKING;
+
+        static Detail of(boolean working) {
+            return working ? WITH_WORKING : ANSWERS;
+        }
+    }
+
+    static String of(PackFile file, Detail detail, ZoneId zone) {
+        Assessment state = file.review().assessment();
+        List<String> lines = new ArrayList<>(ReviewTable.heading(state));
+        if (file.retired()) {
+            lines.add("retired: out of use");
+        }
+        numbers(state, lines);
+        for (Finding finding : state.findings()) {
+            lines.add("");
+            lines.addAll(Wrapped.lines("why", finding.statement()));
+            lines.addAll(Wrapped.lines("", finding.advice()));
+            working(finding.working(), detail, lines);
+        }
+        for (Task task : file.review().tasks()) {
+            lines.add("");
+            lines.addAll(Wrapped.lines("do", ReviewTable.instruction(task, zone)));
+            lines.addAll(Wrapped.lines("because", task.reason()));
+            working(task.working(), detail, lines);
+        }
+        lines.add("");
+        counts(file, lines);
+        working(state.working(), detail, lines);
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    private static void numbers(Assessment state, List<String> lines) {
+        for (CellState cell : state.cells()) {
+            lines.add(String.format(
+                    "  cell %2d  %s  %s",
+                    cell.number(),
+                    TradeUnit.VOLT.print(cell.restVolts(), 3),
+                    TradeUnit.PERCENT.print(cell.charge(), 0)));
+        }
+        if (state.usableCoulombs() != null) {
+            lines.addAll(Wrapped.lines(
+                    "to use", TradeUnit.MILLIAMPERE_HOUR.print(state.usableCoulombs(), 0) + " above the reserve"));
+        }
+        if (state.imbalanceVolts() != null && state.imbalanceCoulombs() != null) {
+            lines.addAll(Wrapped.lines(
+                    "apart",
+                    TradeUnit.MILLIVOLT.print(state.imbalanceVolts(), 0) + " = "
+                            + TradeUnit.MILLIAMPERE_HOUR.print(state.imbalanceCoulombs(), 0)));
+        }
+    }
+
+    private static void counts(PackFile file, List<String> lines) {
+        Assessment.Counts counts = file.review().assessment().counts();
+        lines.addAll(Wrapped.lines(
+                "record",
+                file.history().checks().size() + " checks, " + counts.charges() + " charges, " + counts.runs()
+                        + " runs; over-discharged " + counts.overDischarges() + ", over-charged " + counts.overCharges()
+                        + ", over-temperature " + counts.overTemperatures()));
+    }
+
+    private static void working(Working working, Detail detail, List<String> lines) {
+        if (detail == Detail.ANSWERS) {
+            return;
+        }
+        for (Step step : working.steps()) {
+            lines.addAll(Wrapped.lines("·", step.title() + ": " + step.formula()));
+            step.inputs().forEach(input -> lines.addAll(Wrapped.lines("", "  " + input)));
+            lines.addAll(Wrapped.lines("", "→ " + step.result()));
+            lines.addAll(Wrapped.lines(
+                    "",
+                    "(" + step.citation().text() + "; "
+                            + step.citation().status().label() + ")"));
+        }
+    }
+}

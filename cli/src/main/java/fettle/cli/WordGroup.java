@@ -1,0 +1,19 @@
+package fettle.cli;
+
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** A word that only groups others: alone it says which. */
+final class WordGroup implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                spec.commandLine(),
+                "say what to do: " + spec.qualifiedName() + " "
+                        + String.join("|", spec.subcommands().keySet()));
+    }
+}
