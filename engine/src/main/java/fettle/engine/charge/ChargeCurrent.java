@@ -99,7 +99,7 @@ record ChargeCurrent(Charger charger, Port port, double amps, Limit binding, Lis
     }
 
     private static void ofCondition(Assessment assessment, double usualAmps, List<Limit> limits) {
-        Double kelvins = assessment.latestTemperatureKelvins();
+        Double kelvins = assessment.temperatureKelvins();
         if (kelvins != null
                 && kelvins < COOL_KELVINS
                 && assessment.pack().chemistry().isLithium()) {

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
 /** Charge, storage and balance tasks of a pack that may be charged. */
 final class ChargingTasks {
     private static final String ATTEND =
-            "Stay with it: hard bare surface, nothing near that burns, charger set to this chemistry and cell count, balance "
-                    + "lead connected. The maker's instructions come first.";
+            "Stay with it: hard bare surface, nothing near that burns, charger set to this "
+                    + "chemistry and cell count, balance lead connected, pack between %s and %s. The maker's instructions come first.";
 
     /** A charge takes longer than charge over current, for the taper at its end. From memory. */
     private static final double TAPER = 1.2;
@@ -47,6 +47,9 @@ final class ChargingTasks {
 
     List<Task> tasks() {
         List<Task> tasks = new ArrayList<>();
+        if (isOutsideChargeTemperature()) {
+            return tasks;
+        }
         balance().ifPresent(tasks::add);
         Estimate charge = assessment.charge();
         if (charge == null) {
@@ -69,6 +72,12 @@ final class ChargingTasks {
             tasks.add(charging(TaskKind.CHARGE, charge, 1, null, "at " + TradeUnit.PERCENT.print(charge, 0)));
         }
         return tasks;
+    }
+
+    private boolean isOutsideChargeTemperature() {
+        Double kelvins = assessment.temperatureKelvins();
+        return kelvins != null
+                && (kelvins < limits.si(Quantity.CHARGE_COLDEST) || kelvins > limits.si(Quantity.CHARGE_WARMEST));
     }
 
     private Task toStorageFromAbove(Estimate charge, double high, Instant fullSince) {
@@ -110,7 +119,7 @@ final class ChargingTasks {
                             + pack.chemistry().label() + " " + pack.arrangement() + ".",
                     reason,
                     due,
-                    ATTEND,
+                    attend(),
                     Working.NONE);
         }
         ChargeCurrent found = current.get();
@@ -124,8 +133,14 @@ final class ChargingTasks {
                 reason + "; " + found.print() + " because the strictest limit is "
                         + found.binding().what(),
                 due,
-                ATTEND,
+                attend(),
                 Working.of(found.step(pack), timeStep(in, found, seconds, target)));
+    }
+
+    private String attend() {
+        return ATTEND.formatted(
+                limits.rule(Quantity.CHARGE_COLDEST).print(),
+                limits.rule(Quantity.CHARGE_WARMEST).print());
     }
 
     private String chargeVolts(double target) {
@@ -153,7 +168,7 @@ final class ChargingTasks {
                             "Balance" + how + ".",
                             finding.statement(),
                             null,
-                            ATTEND,
+                            attend(),
                             finding.working());
                 });
     }

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param imbalanceCoulombs the same as charge [C]; {@code null} if cells were not read
  * @param fullSince since when it has been kept full; {@code null} if it is not
  * @param latestCheckAt when it was last checked; {@code null} if never
- * @param latestTemperatureKelvins [K]; {@code null} if not stated
+ * @param temperatureKelvins pack temperature now [K], from a check in the last three hours; {@code null} if there is none
  * @param counts what the record counts
  * @param findings most serious first
  * @param passed the checks it passed, in words
@@ -35,7 +35,7 @@ public record Assessment(
         @Nullable Estimate imbalanceCoulombs,
         @Nullable Instant fullSince,
         @Nullable Instant latestCheckAt,
-        @Nullable Double latestTemperatureKelvins,
+        @Nullable Double temperatureKelvins,
         Counts counts,
         List<Finding> findings,
         List<String> passed,

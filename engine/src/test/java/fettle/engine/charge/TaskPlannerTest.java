@@ -74,6 +74,23 @@ class TaskPlannerTest {
     }
 
     @Test
+    void aPackStillHotFromARunIsCooledBeforeAnythingElse() {
+        Check hot = new Check(
+                NOW.minusSeconds(600),
+                List.of(3.7, 3.7),
+                null,
+                600.0,
+                TradeUnit.CELSIUS.toSi(48),
+                List.of(),
+                "",
+                Set.of(),
+                "");
+        assertThat(plan(history(lipo(2, 1000), hot), charger(20, 1000, 1000), 1000))
+                .extracting(Task::kind)
+                .containsExactly(TaskKind.COOL);
+    }
+
+    @Test
     void aFullPackIsDueToStorageWhenTheStorageTimeIsOver() {
         PackHistory history = history(lipo(4, 5000), check(1, 4.19, 4.19, 4.19, 4.19));
         List<Task> tasks = plan(history, charger(20, 1000, 1000), 1000);

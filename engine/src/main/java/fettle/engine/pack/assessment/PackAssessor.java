@@ -79,7 +79,7 @@ public final class PackAssessor {
                 imbalance.map(Imbalance::coulombs).orElse(null),
                 ChargeTimeline.fullSince(packCase.evidence()),
                 latest == null ? null : latest.takenAt(),
-                latest == null ? null : latest.temperatureKelvins(),
+                packCase.temperatureKelvins(),
                 counts(packCase),
                 findings,
                 passed,

@@ -11,7 +11,9 @@ import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.RuleSet;
 import fettle.engine.units.Estimate;
+import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Working;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +42,8 @@ record PackCase(
         List<CellState> cells,
         double settlingVolts,
         List<ChargeEvidence> evidence) {
+    /** A temperature tells nothing of now after this: a pack takes about an hour to follow the room. From memory. */
+    private static final double FRESH_SECONDS = TradeUnit.HOUR.toSi(3);
 
     static PackCase of(PackHistory history, RuleSet rules, MeterAccuracy meter, Instant now) {
         Pack pack = history.pack();
@@ -72,6 +76,14 @@ record PackCase(
     @Nullable
     Estimate charge() {
         return evidence.isEmpty() ? null : evidence.get(evidence.size() - 1).lowest();
+    }
+
+    /** Pack temperature now [K]: that of a check in the last three hours; {@code null} if there is none. */
+    @Nullable
+    Double temperatureKelvins() {
+        boolean fresh =
+                latest != null && Duration.between(latest.takenAt(), now).toSeconds() <= FRESH_SECONDS;
+        return fresh ? latest.temperatureKelvins() : null;
     }
 
     /** True if pack volts are all there is although the pack has several cells that could be read. */

@@ -52,10 +52,10 @@ final class TemperatureInspection implements Inspection {
     }
 
     private static void chargeWindow(PackCase packCase, List<Finding> findings) {
-        if (packCase.latest() == null || packCase.latest().temperatureKelvins() == null) {
+        Double kelvins = packCase.temperatureKelvins();
+        if (kelvins == null) {
             return;
         }
-        double kelvins = packCase.latest().temperatureKelvins();
         Rule warmest = packCase.limits().rule(Quantity.CHARGE_WARMEST);
         Rule coldest = packCase.limits().rule(Quantity.CHARGE_COLDEST);
         List<String> inputs = List.of("pack = " + TradeUnit.CELSIUS.print(kelvins, 1));
@@ -64,8 +64,7 @@ final class TemperatureInspection implements Inspection {
                     warmest,
                     "too-warm",
                     Standing.TEND,
-                    "was " + TradeUnit.CELSIUS.print(kelvins, 0) + " at the latest check; charging is allowed up to "
-                            + warmest.print(),
+                    "is at " + TradeUnit.CELSIUS.print(kelvins, 1) + "; charging is allowed up to " + warmest.print(),
                     "Let it cool before charging.",
                     inputs));
         } else if (kelvins < coldest.valueSi()) {
@@ -73,8 +72,7 @@ final class TemperatureInspection implements Inspection {
                     coldest,
                     "too-cold",
                     Standing.TEND,
-                    "was " + TradeUnit.CELSIUS.print(kelvins, 0) + " at the latest check; charging is allowed from "
-                            + coldest.print(),
+                    "is at " + TradeUnit.CELSIUS.print(kelvins, 1) + "; charging is allowed from " + coldest.print(),
                     "Bring it to room temperature before charging.",
                     inputs));
         }
