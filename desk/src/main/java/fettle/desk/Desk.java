@@ -1,0 +1,101 @@
+package fettle.desk;
+
+import fettle.desk.api.Api;
+import fettle.desk.entry.EntryHandler;
+import fettle.desk.frame.Pages;
+import fettle.desk.frame.Troubles;
+import fettle.desk.guard.Guard;
+import fettle.desk.journal.JournalHandler;
+import fettle.desk.kit.KitHandler;
+import fettle.desk.pack.PackHandler;
+import fettle.desk.rules.RulesHandler;
+import fettle.desk.today.TodayHandler;
+import fettle.workshop.Workshop;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.staticfiles.Location;
+import io.javalin.util.JavalinBindException;
+import java.util.Map;
+
+/** The web desk of one open book. Thread-safe; closing it leaves the workshop open. */
+public final class Desk implements AutoCloseable {
+    private static final long LARGEST_REQUEST_BYTES = 64 * 1024;
+    private static final String STATIC_CACHE = "max-age=3600";
+
+    private final Javalin server;
+    private final String url;
+
+    private Desk(Javalin server, String url) {
+        this.server = server;
+        this.url = url;
+    }
+
+    /**
+     * Serves a workshop until closed.
+     *
+     * @throws PortTakenException if the port cannot be had
+     */
+    public static Desk start(Workshop workshop, DeskOptions options) {
+        Javalin server = Javalin.create(config -> {
+            configure(config, options);
+            route(config.routes, workshop, options);
+        });
+        try {
+            server.start();
+        } catch (JavalinBindException e) {
+            server.stop();
+            throw new PortTakenException(options.host(), options.port(), e);
+        }
+        return new Desk(server, "http://" + urlHost(options.host()) + ":" + server.port() + "/");
+    }
+
+    private static void configure(JavalinConfig config, DeskOptions options) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.jetty.host = options.host();
+        config.jetty.port = options.port();
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/assets";
+            files.directory = "/fettle/desk/assets";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", STATIC_CACHE);
+        });
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/assets/htmx";
+            files.directory = "/META-INF/resources/webjars/htmx.org/2.0.10/dist";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", STATIC_CACHE);
+        });
+    }
+
+    private static void route(RoutesConfig routes, Workshop workshop, DeskOptions options) {
+        Pages pages = new Pages(workshop.history(), options.clock(), options.notice());
+        new Guard(options.host()).addTo(routes);
+        new Troubles(pages).addTo(routes);
+        new TodayHandler(workshop, pages).addTo(routes);
+        new EntryHandler(workshop.entries(), pages).addTo(routes);
+        new KitHandler(workshop, pages).addTo(routes);
+        new PackHandler(workshop, pages).addTo(routes);
+        new RulesHandler(workshop.rules(), pages).addTo(routes);
+        new JournalHandler(workshop.history(), pages).addTo(routes);
+        new Api(workshop).addTo(routes);
+    }
+
+    private static String urlHost(String host) {
+        return host.contains(":") ? "[" + host + "]" : host;
+    }
+
+    /** Where the desk is, with a slash at the end. */
+    public String url() {
+        return url;
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

@@ -1,0 +1,35 @@
+package fettle.desk.frame;
+
+import fettle.workshop.JournalEntry;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What surrounds a page.
+ *
+ * @param place the menu entry it belongs to
+ * @param title its heading
+ * @param notice a line about the whole book; {@code null} for none
+ * @param back the page's own address, to come back to after a change
+ * @param done the change just made; {@code null} for none
+ * @param typed an entry line that could not be saved, kept; {@code null} for none
+ * @param drawn when the page was made
+ * @param highContrast whether the reader asked for high contrast
+ */
+public record Frame(
+        Place place,
+        String title,
+        @Nullable String notice,
+        String back,
+        @Nullable JournalEntry done,
+        @Nullable LineReading typed,
+        String drawn,
+        boolean highContrast) {
+    public List<Place> menu() {
+        return List.of(Place.values());
+    }
+
+    public String lineTyped() {
+        return typed == null ? "" : typed.line();
+    }
+}

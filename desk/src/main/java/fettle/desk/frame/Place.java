@@ -1,0 +1,25 @@
+package fettle.desk.frame;
+
+/** The places of the desk, in the order of the menu. */
+public enum Place {
+    TODAY("Today", "/"),
+    KIT("Kit", "/kit"),
+    RULES("Rules", "/kit/rules"),
+    JOURNAL("Journal", "/journal");
+
+    private final String label;
+    private final String path;
+
+    Place(String label, String path) {
+        this.label = label;
+        this.path = path;
+    }
+
+    public String label() {
+        return label;
+    }
+
+    public String path() {
+        return path;
+    }
+}

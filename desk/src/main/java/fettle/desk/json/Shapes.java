@@ -1,0 +1,105 @@
+package fettle.desk.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import fettle.engine.cell.Chemistry;
+import fettle.engine.charge.TaskKind;
+import fettle.engine.pack.Check;
+import fettle.engine.pack.CraftKind;
+import fettle.engine.pack.Pack;
+import fettle.engine.pack.Standing;
+import fettle.engine.rule.Quantity;
+import fettle.engine.rule.Rule;
+import fettle.engine.supply.SourceKind;
+import fettle.engine.units.Fault;
+import fettle.engine.working.CitationStatus;
+import fettle.workshop.EntryPreview;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * How records become JSON, in one place for the HTTP API and the command line: SI values under their field names, dates
+ * as ISO 8601, choices by their label, estimates as value, standard deviation and drivers. Thread-safe.
+ */
+public final class Shapes {
+    private static final ObjectMapper MAPPER = mapper();
+
+    private Shapes() {}
+
+    /**
+     * What is answered where something was refused.
+     *
+     * @param faults each with the field at fault, empty where it is the whole request
+     */
+    public record Refusal(List<Fault> faults) {}
+
+    /** The shared mapper; configured once, not to be changed. */
+    public static ObjectMapper mapper() {
+        return JsonMapper.builder()
+                .addModule(new JavaTimeModule())
+                .addModule(labels())
+                .addMixIn(Rule.class, RuleShape.class)
+                .addMixIn(EntryPreview.class, EntryPreviewShape.class)
+                .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+                .build();
+    }
+
+    /** A record, or a list of them, as one line of JSON. */
+    public static String write(Object record) {
+        try {
+            return MAPPER.writeValueAsString(record);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("no JSON shape for " + record.getClass(), e);
+        }
+    }
+
+    private static SimpleModule labels() {
+        SimpleModule module = new SimpleModule("labels");
+        label(module, Chemistry.class, Chemistry::label);
+        label(module, CraftKind.class, CraftKind::label);
+        label(module, SourceKind.class, SourceKind::label);
+        label(module, CitationStatus.class, CitationStatus::label);
+        label(module, Check.Sign.class, Check.Sign::label);
+        label(module, Standing.class, Standing::word);
+        label(module, TaskKind.class, TaskKind::word);
+        label(module, Quantity.class, Quantity::key);
+        label(module, Pack.Identity.class, identity -> identity.name().toLowerCase(Locale.ROOT));
+        return module;
+    }
+
+    private static <T> void label(SimpleModule module, Class<T> type, Function<T, String> label) {
+        module.addSerializer(type, new StdSerializer<T>(type) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
+                json.writeString(label.apply(value));
+            }
+        });
+    }
+
+    /** Adds a rule's stable id and its printed limit. */
+    private interface RuleShape {
+        @JsonProperty("id")
+        String id();
+
+        @JsonProperty("printed")
+        String print();
+    }
+
+    /** Adds whether the line can be saved. */
+    private interface EntryPreviewShape {
+        @JsonProperty("canSave")
+        boolean canSave();
+    }
+}

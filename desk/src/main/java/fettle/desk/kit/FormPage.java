@@ -1,0 +1,61 @@
+package fettle.desk.kit;
+
+import fettle.engine.units.Fault;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A form with what was typed in it and what is wrong with it.
+ *
+ * @param action where it is sent
+ * @param button what the button says
+ * @param lines its fields
+ * @param faults sentences that belong to no field
+ * @param key the kind of kit
+ * @param name the item being edited; {@code null} for a new one
+ * @param retired whether that item is retired
+ */
+public record FormPage(
+        String action,
+        String button,
+        List<Line> lines,
+        List<String> faults,
+        String key,
+        @Nullable String name,
+        boolean retired) {
+
+    /** A field with what stands in it and what is wrong there. */
+    public record Line(Field field, String value, List<String> faults) {}
+
+    /** True if anything is wrong. */
+    public boolean refused() {
+        return !faults.isEmpty()
+                || lines.stream().anyMatch(line -> !line.faults().isEmpty());
+    }
+
+    static List<Line> lines(List<Field> fields, Map<String, String> words, List<Fault> faults) {
+        return fields.stream()
+                .map(field -> new Line(field, words.getOrDefault(field.key(), ""), at(field, faults)))
+                .toList();
+    }
+
+    static List<String> atNoField(List<Field> fields, List<Fault> faults) {
+        return faults.stream()
+                .filter(fault -> fields.stream().noneMatch(field -> belongs(fault, field)))
+                .map(Fault::sentence)
+                .toList();
+    }
+
+    private static List<String> at(Field field, List<Fault> faults) {
+        return faults.stream()
+                .filter(fault -> belongs(fault, field))
+                .map(Fault::sentence)
+                .toList();
+    }
+
+    /** A fault at {@code ports.2} belongs to the field {@code ports}. */
+    private static boolean belongs(Fault fault, Field field) {
+        return fault.field().equals(field.key()) || fault.field().startsWith(field.key() + ".");
+    }
+}

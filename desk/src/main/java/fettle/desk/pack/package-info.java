@@ -1,0 +1,5 @@
+/** One pack in full. */
+@NullMarked
+package fettle.desk.pack;
+
+import org.jspecify.annotations.NullMarked;
