@@ -88,7 +88,7 @@ final class ContradictionInspection implements Inspection {
             findings.add(finding(
                     fitsOwn ? Standing.UNPROVEN : Standing.GROUNDED,
                     TradeUnit.VOLT.print(packVolts, 2) + " for the whole pack "
-                            + (fitsOwn ? "does not settle the cell count " : "does not fit " + pack.arrangement())
+                            + (fitsOwn ? "does not settle the cell count" : "does not fit " + pack.arrangement())
                             + "; for " + pack.chemistry().label() + " it would fit "
                             + (fits.isEmpty() ? "no cell count" : String.join(", ", fits)),
                     "Do not charge: charging too few cells at the volts of more over-charges them. Count the balance-lead "

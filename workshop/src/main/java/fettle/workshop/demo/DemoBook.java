@@ -1,0 +1,73 @@
+package fettle.workshop.demo;
+
+import fettle.engine.units.InputException;
+import fettle.workshop.Workshop;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Enters the invented club's record into a new book, through the same use cases a person uses. */
+public final class DemoBook {
+    private static final String ACTOR = "club";
+    private static final Duration ENTERED_AFTER = Duration.ofMinutes(2);
+
+    private DemoBook() {}
+
+    /**
+     * Makes the book.
+     *
+     * @param folder where; must not hold a book with packs
+     * @param now when the record ends
+     * @param progress told what is going on, a line at a time
+     * @throws InputException if there is already a book with packs
+     */
+    public static void make(Path folder, Instant now, Consumer<String> progress) {
+        List<PackStory> stories = DemoScenario.stories(now);
+        ScenarioClock clock = new ScenarioClock(stories.get(0).registered());
+        try (Workshop workshop = Workshop.open(folder, clock, ACTOR)) {
+            if (!workshop.packs().list().isEmpty()) {
+                throw new InputException(
+                        "book",
+                        "there is already a book with packs in " + folder + ". Name an empty folder for the demo.");
+            }
+            DemoKit.sources().forEach(workshop.sources()::add);
+            DemoKit.chargers().forEach(workshop.chargers()::add);
+            DemoKit.craft().forEach(workshop.craft()::add);
+            List<Entry> entries = entries(workshop, stories);
+            progress.accept("entering " + stories.size() + " packs and eight months of checks, charges and runs …");
+            for (Entry entry : entries) {
+                clock.set(entry.at());
+                entry.make().run();
+            }
+        }
+    }
+
+    private static List<Entry> entries(Workshop workshop, List<PackStory> stories) {
+        List<Entry> entries = new ArrayList<>();
+        for (PackStory story : stories) {
+            String tag = story.pack().tag();
+            entries.add(new Entry(story.registered(), () -> workshop.packs().add(story.pack())));
+            var history = story.history();
+            history.checks()
+                    .forEach(check -> entries.add(new Entry(
+                            check.takenAt().plus(ENTERED_AFTER),
+                            () -> workshop.entries().addCheck(tag, check, PackStory.typed(tag, check)))));
+            history.charges()
+                    .forEach(charge -> entries.add(new Entry(
+                            charge.endedAt().plus(ENTERED_AFTER),
+                            () -> workshop.entries().addCharge(tag, charge, ""))));
+            history.runs()
+                    .forEach(run -> entries.add(new Entry(
+                            run.endedAt().plus(ENTERED_AFTER),
+                            () -> workshop.entries().addRun(tag, run, ""))));
+        }
+        entries.sort(Comparator.comparing(Entry::at)); // stable: a pack is registered before its first check
+        return entries;
+    }
+
+    private record Entry(Instant at, Runnable make) {}
+}
