@@ -60,11 +60,12 @@ final class DemoScenarioTest {
 
         serious.values().removeIf(List::isEmpty);
         assertThat(serious).contains(entry("P05", List.of("swelling")), entry("P07", List.of("never-checked")));
+        assertThat(serious.get("F02")).containsExactly("imbalance");
         assertThat(serious.get("P02")).contains("drifting-cell");
         assertThat(serious.get("P03")).containsExactly("kept-full");
         assertThat(serious.get("P04")).contains("over-discharge");
         assertThat(serious.get("P08")).contains("contradiction", "identity", "pack-volts-only");
-        assertThat(serious).containsOnlyKeys("P02", "P03", "P04", "P05", "P07", "P08", "G03");
+        assertThat(serious).containsOnlyKeys("P02", "P03", "P04", "P05", "P07", "P08", "G03", "F02");
     }
 
     private static List<PackHistory> histories(Instant now) {
