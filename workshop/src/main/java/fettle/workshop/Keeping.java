@@ -5,6 +5,12 @@ import java.util.List;
 
 /** Keeps the book: backup, verify, export, import. */
 public final class Keeping {
+    private final Ledger ledger;
+
+    Keeping(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
     /** Copies the book to one file while it is in use, then verifies the copy. Returns what was done, a line each. */
     public List<String> backup(Path file) {
         throw new UnsupportedOperationException();

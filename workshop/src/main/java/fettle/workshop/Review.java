@@ -1,14 +1,110 @@
 package fettle.workshop;
 
-/** Assesses packs as they are now. */
+import fettle.book.record.Shapes;
+import fettle.book.store.Stored;
+import fettle.engine.charge.Task;
+import fettle.engine.charge.TaskPlanner;
+import fettle.engine.pack.Assessment;
+import fettle.engine.pack.ChargeRecord;
+import fettle.engine.pack.Check;
+import fettle.engine.pack.MeterAccuracy;
+import fettle.engine.pack.Pack;
+import fettle.engine.pack.PackHistory;
+import fettle.engine.pack.Run;
+import fettle.engine.pack.assessment.PackAssessor;
+import fettle.engine.rule.RuleSet;
+import fettle.engine.supply.Charger;
+import fettle.engine.supply.Source;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** Assesses packs as they are now. Nothing it answers is stored. Thread-safe. */
 public final class Review {
-    /** The morning review of every pack in use. */
-    public ShelfReview shelf() {
-        throw new UnsupportedOperationException();
+    private static final Comparator<PackReview> WORST_FIRST = Comparator.comparing(
+                    (PackReview review) -> review.assessment().standing())
+            .reversed()
+            .thenComparing(review -> review.assessment().pack().tag(), NameOrder.NATURAL);
+    private static final Comparator<Task> SOONEST_FIRST = Comparator.comparing(
+                    Task::due, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Task::kind)
+            .thenComparing(Task::packTag, NameOrder.NATURAL);
+
+    private final Ledger ledger;
+    private final Workshop workshop;
+
+    Review(Ledger ledger, Workshop workshop) {
+        this.ledger = ledger;
+        this.workshop = workshop;
     }
 
-    /** One pack in full; throws {@link UnknownNameException} where there is none. */
-    public PackFile pack(String tag) {
-        throw new UnsupportedOperationException();
+    /** The morning review of every pack in use. */
+    public ShelfReview shelf() {
+        return ledger.together(() -> {
+            Bench bench = bench();
+            List<PackReview> packs = ledger.book().items(Shapes.PACK).all().stream()
+                    .filter(pack -> !pack.retired())
+                    .map(pack -> review(history(pack), bench))
+                    .sorted(WORST_FIRST)
+                    .toList();
+            List<Task> tasks = packs.stream()
+                    .flatMap(pack -> pack.tasks().stream())
+                    .sorted(SOONEST_FIRST)
+                    .toList();
+            return new ShelfReview(bench.now(), packs, tasks);
+        });
     }
+
+    /** One pack in full; throws {@link UnknownNameException} where there is none. A retired one has no tasks. */
+    public PackFile pack(String tag) {
+        return ledger.together(() -> {
+            Stored<Pack> stored = workshop.packs().stored(tag);
+            PackHistory history = history(stored);
+            Bench bench = bench();
+            PackReview inUse = review(history, bench);
+            PackReview review =
+                    stored.retired() ? new PackReview(inUse.assessment().retired(), List.of()) : inUse;
+            Pack pack = stored.item();
+            return new PackFile(
+                    review, stored.retired(), history, workshop.rules().inForce(pack.chemistry(), pack.tag()));
+        });
+    }
+
+    private static PackReview review(PackHistory history, Bench bench) {
+        Assessment assessment = PackAssessor.assess(history, bench.rules(), MeterAccuracy.USUAL, bench.now());
+        return new PackReview(
+                assessment,
+                TaskPlanner.plan(assessment, bench.rules(), bench.chargers(), bench.sources(), bench.now()));
+    }
+
+    private Bench bench() {
+        return new Bench(workshop.rules().set(), inUse(workshop.chargers()), inUse(workshop.sources()), ledger.now());
+    }
+
+    private static <T> List<T> inUse(Shelf<T> shelf) {
+        return shelf.list().stream()
+                .filter(item -> !item.retired())
+                .map(Registered::item)
+                .toList();
+    }
+
+    private PackHistory history(Stored<Pack> pack) {
+        return new PackHistory(
+                pack.item(),
+                oldestFirst(ledger.book().items(Shapes.CHECK).ofPack(pack.id()), Check::takenAt),
+                oldestFirst(ledger.book().items(Shapes.CHARGE).ofPack(pack.id()), ChargeRecord::endedAt),
+                oldestFirst(ledger.book().items(Shapes.RUN).ofPack(pack.id()), Run::endedAt));
+    }
+
+    /** By when it happened; what happened at once stays in the order it was entered. */
+    private static <E> List<E> oldestFirst(List<Stored<E>> entries, Function<E, Instant> when) {
+        return entries.stream()
+                .map(Stored::item)
+                .sorted(Comparator.comparing(when))
+                .toList();
+    }
+
+    /** What every assessment of one review shares. */
+    private record Bench(RuleSet rules, List<Charger> chargers, List<Source> sources, Instant now) {}
 }

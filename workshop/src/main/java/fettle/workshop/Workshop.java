@@ -1,22 +1,42 @@
 package fettle.workshop;
 
+import fettle.book.record.Shapes;
+import fettle.book.store.Book;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
+import fettle.engine.rule.RuleSet;
 import fettle.engine.supply.Charger;
 import fettle.engine.supply.Source;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** One open book with every use case. Thread-safe; close it to give the book back. */
 public final class Workshop implements AutoCloseable {
+    private final Ledger ledger;
+    private final Shelf<Pack> packs;
+    private final Shelf<Craft> craft;
+    private final Shelf<Charger> chargers;
+    private final Shelf<Source> sources;
+    private final Rules rules;
+
+    private Workshop(Ledger ledger) {
+        this.ledger = ledger;
+        this.packs = new Shelf<>(ledger, Shapes.PACK, KitWords.PACK, Workshop::refuseLimitsPastBounds);
+        this.craft = new Shelf<>(ledger, Shapes.CRAFT, KitWords.CRAFT, any -> {});
+        this.chargers = new Shelf<>(ledger, Shapes.CHARGER, KitWords.CHARGER, any -> {});
+        this.sources = new Shelf<>(ledger, Shapes.SOURCE, KitWords.SOURCE, any -> {});
+        this.rules = new Rules(ledger, packs);
+    }
+
     /**
      * Opens the book in a folder, making a new one where there is none.
      *
      * @throws fettle.workshop.BookException if it is in use, read-only, damaged, or made by a newer version
      */
     public static Workshop open(Path folder, Clock clock, String actor) {
-        throw new UnsupportedOperationException();
+        return Ledger.told(() -> new Workshop(new Ledger(Book.open(folder), clock, actor)));
     }
 
     /** Puts a backup in place of the book in a folder; what was there is kept beside it. */
@@ -25,41 +45,56 @@ public final class Workshop implements AutoCloseable {
     }
 
     public Shelf<Pack> packs() {
-        throw new UnsupportedOperationException();
+        return packs;
     }
 
     public Shelf<Craft> craft() {
-        throw new UnsupportedOperationException();
+        return craft;
     }
 
     public Shelf<Charger> chargers() {
-        throw new UnsupportedOperationException();
+        return chargers;
     }
 
     public Shelf<Source> sources() {
-        throw new UnsupportedOperationException();
+        return sources;
     }
 
     public Entries entries() {
-        throw new UnsupportedOperationException();
+        return new Entries(ledger, packs);
     }
 
     public Review review() {
-        throw new UnsupportedOperationException();
+        return new Review(ledger, this);
     }
 
     public History history() {
-        throw new UnsupportedOperationException();
+        return new History(ledger);
     }
 
     public Rules rules() {
-        throw new UnsupportedOperationException();
+        return rules;
     }
 
     public Keeping keeping() {
-        throw new UnsupportedOperationException();
+        return new Keeping(ledger);
+    }
+
+    /** Does several things as one: all of them are saved, or, if one throws, none; and much faster than one by one. */
+    public <R> R together(Supplier<R> work) {
+        return ledger.together(work);
     }
 
     @Override
-    public void close() {}
+    public void close() {
+        ledger.use(() -> {
+            ledger.book().close();
+            return true;
+        });
+    }
+
+    /** A maker's limit binds like any changed rule: looser needs a reason, and none reaches past the chemistry. */
+    private static void refuseLimitsPastBounds(Pack pack) {
+        pack.makersLimits().forEach(RuleSet.of(List.of())::refuseUnlessAllowed);
+    }
 }

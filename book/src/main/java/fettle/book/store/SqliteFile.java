@@ -48,6 +48,7 @@ public final class SqliteFile {
         }
         try {
             Flyway.configure()
+                    .loggers("slf4j")
                     .dataSource(source)
                     .locations("classpath:fettle/book/schema")
                     .load()

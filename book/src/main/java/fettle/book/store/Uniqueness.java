@@ -3,24 +3,47 @@ package fettle.book.store;
 import fettle.book.record.Kind;
 import fettle.book.record.Row;
 import fettle.engine.units.InputException;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/** A name is given once in each shelf; the database holds the same, this says so in words. */
+/** A name is given once in each shelf, and a rule changed once in each place; the database holds the same, this says so. */
 final class Uniqueness {
     private Uniqueness() {}
 
     static void require(Handle handle, Kind kind, Row row, @Nullable Long ownId) {
-        String column = kind.nameColumn();
-        if (column.isEmpty() || row.flag("withdrawn")) {
+        if (row.flag("withdrawn")) {
             return;
         }
+        if (kind == Kind.RULE) {
+            requireRule(handle, row, ownId);
+        } else if (!kind.nameColumn().isEmpty()) {
+            requireName(handle, kind, row, ownId);
+        }
+    }
+
+    private static void requireName(Handle handle, Kind kind, Row row, @Nullable Long ownId) {
+        String column = kind.nameColumn();
         String name = row.text(column);
         Optional<Long> holder = new ItemTable(handle, kind).id(name);
         if (holder.isPresent() && !holder.get().equals(ownId)) {
             throw new InputException(
                     column, column + " " + name + " is already in this book. Choose another, or edit that one.");
+        }
+    }
+
+    /** A rule is changed once for the book and once for each pack. */
+    private static void requireRule(Handle handle, Row row, @Nullable Long ownId) {
+        boolean taken = new ItemTable(handle, Kind.RULE)
+                .where("withdrawn = 0 AND quantity = ?", row.text("quantity")).entrySet().stream()
+                        .filter(other -> !other.getKey().equals(ownId))
+                        .map(Map.Entry::getValue)
+                        .anyMatch(other -> other.text("chemistry").equals(row.text("chemistry"))
+                                && Objects.equals(other.wholeOrNull("pack_id"), row.wholeOrNull("pack_id")));
+        if (taken) {
+            throw new InputException("quantity", "this rule has been changed anew since. Undo that change first.");
         }
     }
 }

@@ -46,6 +46,25 @@ public record Assessment(
         passed = List.copyOf(passed);
     }
 
+    /** The same of a pack that is out of use. */
+    public Assessment retired() {
+        return new Assessment(
+                pack,
+                Standing.RETIRED,
+                cells,
+                charge,
+                usableCoulombs,
+                imbalanceVolts,
+                imbalanceCoulombs,
+                fullSince,
+                latestCheckAt,
+                latestTemperatureKelvins,
+                counts,
+                findings,
+                passed,
+                working);
+    }
+
     /** How long the pack has been kept full. */
     public Duration fullFor(Instant now) {
         return fullSince == null ? Duration.ZERO : Duration.between(fullSince, now);
