@@ -58,7 +58,7 @@ public record Assessment(
                 imbalanceCoulombs,
                 fullSince,
                 latestCheckAt,
-                latestTemperatureKelvins,
+                temperatureKelvins,
                 counts,
                 findings,
                 passed,
