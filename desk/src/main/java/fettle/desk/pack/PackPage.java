@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
  * @param standingPhrase the same in a sentence, saying what it rests on
  * @param retired whether it is retired
  * @param findings most serious first
+ * @param passed the checks it passed, in words
  * @param tasks what to do
  * @param strip the spread strip
  * @param figures the pack's numbers
@@ -42,6 +43,7 @@ public record PackPage(
         String standingPhrase,
         boolean retired,
         List<Finding> findings,
+        List<String> passed,
         List<TaskLine> tasks,
         SpreadStrip strip,
         List<Figure> figures,
@@ -70,6 +72,7 @@ public record PackPage(
                 phrase(found, figures),
                 file.retired(),
                 found.findings(),
+                found.passed(),
                 file.review().tasks().stream()
                         .map(task -> TaskLine.of(task, figures))
                         .toList(),
@@ -116,7 +119,7 @@ public record PackPage(
                         found.imbalanceCoulombs() == null
                                 ? ""
                                 : drivers(found.imbalanceCoulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR)),
-                new Figure("temperature", Figures.quantity(found.latestTemperatureKelvins(), TradeUnit.CELSIUS, 0), ""),
+                new Figure("temperature now", Figures.quantity(found.temperatureKelvins(), TradeUnit.CELSIUS, 0), ""),
                 new Figure(
                         "kept full",
                         found.fullSince() == null

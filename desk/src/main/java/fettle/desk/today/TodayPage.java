@@ -64,7 +64,13 @@ public record TodayPage(List<TaskLine> tasks, List<Count> counts, List<Row> pack
                 Figures.estimate(found.charge(), TradeUnit.PERCENT, 0),
                 SpreadStrip.slim(found, rules.apply(found.pack())),
                 figures.ago(found.latestCheckAt()),
-                reason);
+                reason(found));
+    }
+
+    private static String reason(Assessment found) {
+        return found.findings().isEmpty()
+                ? "passed " + found.passed().size() + " checks"
+                : found.findings().get(0).statement();
     }
 
     private static String label(Assessment found) {
