@@ -15,6 +15,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Start with: fettle demo", "Exit codes: 0 done, 1 cannot be done, 2 usage, 70 a fault of Fettle."
         },
         subcommands = {
+            DemoWord.class,
+            OpenWord.class,
             TodayWord.class,
             CheckWord.class,
             ChargedWord.class,

@@ -22,10 +22,12 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        int code = commandLine(Surroundings.ofProcess())
+        Stopping stopping = new Stopping();
+        int code = commandLine(Surroundings.ofProcess(stopping::await))
                 .setOut(writer(System.out))
                 .setErr(writer(System.err))
                 .execute(arguments);
+        stopping.release();
         System.exit(code);
     }
 

@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.desk.PortTakenException;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.workshop.BookException;
@@ -23,6 +24,7 @@ final class Problems implements IExecutionExceptionHandler, IParameterExceptionH
         }
         if (problem instanceof BookException
                 || problem instanceof UnknownNameException
+                || problem instanceof PortTakenException
                 || problem instanceof RefusedException) {
             tell(err, String.valueOf(problem.getMessage()));
             return ExitCode.CANNOT;

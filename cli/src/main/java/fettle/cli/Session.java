@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.desk.json.Shapes;
 import fettle.workshop.Workshop;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -53,7 +54,7 @@ final class Session {
     /** Prints data: the shape as JSON if asked for, else the text. */
     void print(Object shape, String text) {
         if (json) {
-            line(JsonText.of(shape));
+            line(Shapes.write(shape));
         } else {
             line(text);
         }

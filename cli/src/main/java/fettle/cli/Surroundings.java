@@ -19,13 +19,13 @@ record Surroundings(Clock clock, Map<String, String> environment, Path home, Str
     }
 
     /** Those of this process. */
-    static Surroundings ofProcess() {
+    static Surroundings ofProcess(Runnable untilStopped) {
         return new Surroundings(
                 Clock.systemDefaultZone(),
                 System.getenv(),
                 Path.of(System.getProperty("user.home")),
                 System.getProperty("user.name"),
-                Surroundings::sleepUntilInterrupted);
+                untilStopped);
     }
 
     /**
@@ -39,13 +39,5 @@ record Surroundings(Clock clock, Map<String, String> environment, Path home, Str
         }
         String data = environment.getOrDefault("XDG_DATA_HOME", "");
         return (data.isBlank() ? home.resolve(".local").resolve("share") : Path.of(data)).resolve("fettle");
-    }
-
-    private static void sleepUntilInterrupted() {
-        try {
-            Thread.currentThread().join(); // ends with the process: Ctrl-C runs the shutdown hooks
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-        }
     }
 }

@@ -1,0 +1,41 @@
+package fettle.cli;
+
+import fettle.desk.Desk;
+import fettle.desk.DeskOptions;
+import fettle.workshop.Workshop;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Serves the desk until the user ends it. A mixin, for {@code open} and {@code demo}. */
+final class Serving {
+    private static final int LARGEST_PORT = 65_535;
+
+    @Option(
+            names = "--port",
+            defaultValue = "4150",
+            description = "Port to listen on, 0 for any free one. Default: ${DEFAULT-VALUE}.")
+    private int port;
+
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            defaultValue = DeskOptions.LOOPBACK,
+            description = "Address to listen on. Default: ${DEFAULT-VALUE}, this machine only.")
+    private String host = DeskOptions.LOOPBACK;
+
+    /** Serves until the user ends it; {@code notice} is shown on every page. */
+    void serve(Session session, Workshop workshop, @Nullable String notice) {
+        if (port < 0 || port > LARGEST_PORT) {
+            throw new RefusedException(
+                    "port is " + port + "; expected 0 to " + LARGEST_PORT + ". Leave --port out for the usual one.");
+        }
+        var surroundings = session.surroundings();
+        try (Desk desk = Desk.start(workshop, new DeskOptions(host, port, surroundings.clock(), notice))) {
+            if (!host.equals(DeskOptions.LOOPBACK)) {
+                session.progress("caution: whoever reaches " + host + " can read and change this book.");
+            }
+            session.progress("the desk is at " + desk.url() + " (end it with Ctrl-C)");
+            surroundings.untilStopped().run();
+        }
+    }
+}
