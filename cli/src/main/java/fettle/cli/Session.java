@@ -39,8 +39,12 @@ final class Session {
 
     /** Opens the book; the caller closes it. */
     Workshop open() {
-        return Workshop.open(
-                bookFolder(), surroundings().clock(), surroundings().actor());
+        return open(bookFolder());
+    }
+
+    /** Opens the book in a folder; the caller closes it. */
+    Workshop open(Path folder) {
+        return Workshop.open(folder, surroundings().clock(), surroundings().actor());
     }
 
     Surroundings surroundings() {
