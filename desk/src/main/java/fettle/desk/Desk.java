@@ -2,6 +2,7 @@ package fettle.desk;
 
 import fettle.desk.api.Api;
 import fettle.desk.entry.EntryHandler;
+import fettle.desk.frame.Assets;
 import fettle.desk.frame.Pages;
 import fettle.desk.frame.Troubles;
 import fettle.desk.guard.Guard;
@@ -14,14 +15,11 @@ import fettle.workshop.Workshop;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
-import java.util.Map;
 
 /** The web desk of one open book. Thread-safe; closing it leaves the workshop open. */
 public final class Desk implements AutoCloseable {
     private static final long LARGEST_REQUEST_BYTES = 64 * 1024;
-    private static final String STATIC_CACHE = "max-age=3600";
 
     private final Javalin server;
     private final String url;
@@ -58,23 +56,13 @@ public final class Desk implements AutoCloseable {
         config.jetty.port = options.port();
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/assets";
-            files.directory = "/fettle/desk/assets";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", STATIC_CACHE);
-        });
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/assets/htmx";
-            files.directory = "/META-INF/resources/webjars/htmx.org/2.0.10/dist";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", STATIC_CACHE);
-        });
+        config.http.generateEtags = true;
     }
 
     private static void route(RoutesConfig routes, Workshop workshop, DeskOptions options) {
         Pages pages = new Pages(workshop.history(), options.clock(), options.notice());
         new Guard(options.host()).addTo(routes);
+        Assets.addTo(routes);
         new Troubles(pages).addTo(routes);
         new TodayHandler(workshop, pages).addTo(routes);
         new EntryHandler(workshop.entries(), pages).addTo(routes);

@@ -9,6 +9,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import io.javalin.validation.ValidationException;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,6 +29,7 @@ public final class Troubles {
         routes.exception(InputException.class, (e, ctx) -> answer(ctx, HttpStatus.BAD_REQUEST, e.faults()));
         routes.exception(UnknownNameException.class, (e, ctx) -> answer(ctx, HttpStatus.NOT_FOUND, "name", e));
         routes.exception(BookException.class, (e, ctx) -> answer(ctx, HttpStatus.CONFLICT, "book", e));
+        routes.exception(ValidationException.class, this::unreadable);
         routes.exception(HttpResponseException.class, this::refused);
         routes.exception(Exception.class, this::unexpected);
         routes.error(HttpStatus.NOT_FOUND.getCode(), this::notFound);
@@ -37,6 +39,13 @@ public final class Troubles {
         HttpStatus status = HttpStatus.forStatus(e.getStatus());
         String sentence = e.getMessage() == null ? status.getMessage() : e.getMessage();
         answer(ctx, status, List.of(new Fault("", sentence)));
+    }
+
+    private void unreadable(ValidationException e, Context ctx) {
+        List<Fault> faults = e.getErrors().keySet().stream()
+                .map(field -> new Fault(field, field + " is not a whole number. Write it with digits only."))
+                .toList();
+        answer(ctx, HttpStatus.BAD_REQUEST, faults);
     }
 
     private void unexpected(Exception e, Context ctx) {

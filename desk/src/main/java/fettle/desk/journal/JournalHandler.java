@@ -27,9 +27,8 @@ public final class JournalHandler {
     }
 
     private void show(Context ctx) {
-        int offset = ctx.queryParamAsClass("from", Integer.class)
-                .check(from -> from >= 0, "expected 0 or more")
-                .getOrDefault(0);
+        int from = ctx.queryParamAsClass("from", Integer.class).getOrDefault(0);
+        int offset = Math.max(0, from);
         List<JournalEntry> entries = history.recent(offset, PAGE + 1);
         boolean more = entries.size() > PAGE;
         List<JournalEntry> shown = more ? entries.subList(0, PAGE) : entries;
