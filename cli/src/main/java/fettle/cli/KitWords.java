@@ -37,7 +37,6 @@ final class KitWords {
 
     private static <T> CommandLine word(KitKind<T> kind, Runnable show, Supplier<KitFields<T>> fields) {
         CommandLine group = described(new CommandLine(new WordGroup()), "Registers and lists: " + kind.word() + ".");
-        group.getCommandSpec().mixinStandardHelpOptions(true);
         KitFields<T> added = fields.get();
         KitFields<T> edited = fields.get();
         String one = "one " + kind.word();

@@ -47,7 +47,6 @@ public final class Main {
 
     private static CommandLine group(String description, List<Class<?>> words) {
         CommandLine group = new CommandLine(new WordGroup());
-        group.getCommandSpec().mixinStandardHelpOptions(true);
         group.getCommandSpec().usageMessage().description(description);
         words.forEach(group::addSubcommand);
         return group;

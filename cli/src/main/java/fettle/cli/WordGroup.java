@@ -1,10 +1,12 @@
 package fettle.cli;
 
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A word that only groups others: alone it says which. */
+@Command(mixinStandardHelpOptions = true)
 final class WordGroup implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
