@@ -23,7 +23,13 @@ final class PackShowWord implements Runnable {
     public void run() {
         try (Workshop workshop = session.open()) {
             PackFile file = workshop.review().pack(tag);
-            session.print(file, PackText.of(file, PackText.Detail.of(working), session.zone()));
+            session.print(
+                    file,
+                    PackText.of(
+                            file,
+                            PackText.Detail.of(working),
+                            session.surroundings().clock().instant(),
+                            session.zone()));
         }
     }
 }

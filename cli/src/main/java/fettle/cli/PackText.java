@@ -8,6 +8,7 @@ import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Step;
 import fettle.engine.working.Working;
 import fettle.workshop.PackFile;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class PackText {
         }
     }
 
-    static String of(PackFile file, Detail detail, ZoneId zone) {
+    static String of(PackFile file, Detail detail, Instant now, ZoneId zone) {
         Assessment state = file.review().assessment();
         List<String> lines = new ArrayList<>(ReviewTable.heading(state));
         if (file.retired()) {
@@ -41,7 +42,7 @@ final class PackText {
         }
         for (Task task : file.review().tasks()) {
             lines.add("");
-            lines.addAll(Wrapped.lines("do", ReviewTable.instruction(task, zone)));
+            lines.addAll(Wrapped.lines("do", ReviewTable.instruction(task, now, zone)));
             lines.addAll(Wrapped.lines("because", task.reason()));
             working(task.working(), detail, lines);
         }

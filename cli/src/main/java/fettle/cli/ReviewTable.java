@@ -5,17 +5,24 @@ import fettle.engine.pack.Assessment;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.PackReview;
 import fettle.workshop.ShelfReview;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The morning review as text that fits {@link Wrapped#COLUMNS} columns. */
 final class ReviewTable {
     private static final DateTimeFormatter MORNING =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DUE = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+    /** A task due this close to now is printed as due now: dates show no seconds. */
+    private static final Duration STILL_NOW = Duration.ofMinutes(1);
 
     private ReviewTable() {}
 
@@ -26,9 +33,10 @@ final class ReviewTable {
         if (review.packs().isEmpty()) {
             lines.add("No packs yet. Add one: fettle pack add P01 --chemistry LiPo --cells 4S --capacity 5000");
         }
+        Map<String, String> cautioned = new HashMap<>();
         for (PackReview pack : review.packs()) {
             lines.add("");
-            lines.addAll(linesOf(pack, zone));
+            lines.addAll(linesOf(pack, review.now(), zone, cautioned));
         }
         return String.join(System.lineSeparator(), lines);
     }
@@ -46,20 +54,40 @@ final class ReviewTable {
     }
 
     /** What to do and by when, with the caution that belongs to it. */
-    static String instruction(Task task, ZoneId zone) {
-        String due = task.due() == null ? "" : " (by " + DUE.withZone(zone).format(task.due()) + ")";
-        String caution = task.caution().isEmpty() ? "" : " Caution: " + task.caution();
-        return task.instruction() + due + caution;
+    static String instruction(Task task, Instant now, ZoneId zone) {
+        return task.instruction() + due(task, now, zone) + caution(task.caution());
     }
 
-    private static List<String> linesOf(PackReview review, ZoneId zone) {
+    private static String due(Task task, Instant now, ZoneId zone) {
+        if (task.due() == null) {
+            return "";
+        }
+        String when = DUE.withZone(zone).format(task.due());
+        Duration left = Duration.between(now, task.due());
+        if (left.abs().compareTo(STILL_NOW) < 0) {
+            return " (now)";
+        }
+        return left.isNegative() ? " (overdue since " + when + ")" : " (by " + when + ")";
+    }
+
+    private static String caution(String caution) {
+        return caution.isEmpty() ? "" : " Caution: " + caution;
+    }
+
+    // a caution is told in full at its first action; the same words ten times over would not be read
+    private static List<String> linesOf(PackReview review, Instant now, ZoneId zone, Map<String, String> cautioned) {
         List<String> lines = new ArrayList<>(heading(review.assessment()));
         review.assessment().findings().stream()
                 .findFirst()
                 .ifPresent(finding -> lines.addAll(Wrapped.lines("why", finding.statement())));
-        review.tasks().stream()
-                .findFirst()
-                .ifPresent(task -> lines.addAll(Wrapped.lines("do", instruction(task, zone))));
+        review.tasks().stream().findFirst().ifPresent(task -> {
+            String tag = task.packTag();
+            String told = cautioned.putIfAbsent(task.caution(), tag);
+            String caution = told == null || task.caution().isEmpty()
+                    ? caution(task.caution())
+                    : caution("as for " + told + ", above.");
+            lines.addAll(Wrapped.lines("do", task.instruction() + due(task, now, zone) + caution));
+        });
         return lines;
     }
 }
