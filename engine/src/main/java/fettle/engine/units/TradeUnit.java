@@ -19,6 +19,7 @@ public enum TradeUnit {
     WATT("W", 1, 0),
     C_RATE("C", 1, 0),
     MILLIOHM("mΩ", 1e-3, 0),
+    OHM("Ω", 1, 0),
     CELSIUS("°C", 1, 273.15),
     FAHRENHEIT("°F", 5.0 / 9.0, 273.15 - 32 * 5.0 / 9.0),
     SECOND("s", 1, 0),
