@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 
 /** The options that describe a pack. A mixin. */
 final class PackFields implements KitFields<Pack> {
-    private static final PackForm EMPTY = new PackForm("", "", "", "", "", "", "", "", "", "", "", "");
+    private static final PackForm EMPTY = new PackForm("", "", "", "", "", "", "", "", "", "", "", "", "");
 
     @Option(names = "--chemistry", description = "LiPo, LiHV, LiFePO4, Li-ion, NiMH or lead-acid, off the label.")
     private @Nullable String chemistry;
@@ -43,6 +43,11 @@ final class PackFields implements KitFields<Pack> {
             description = "confirmed once a person has read the label and counted the leads, else unconfirmed.")
     private @Nullable String identity;
 
+    @Option(
+            names = "--limits",
+            description = "Limits its maker states, with semicolons: \"charge-limit 4.15 V; storage-time 48 h\".")
+    private @Nullable String limits;
+
     @Option(names = "--note", description = "Anything else.")
     private @Nullable String note;
 
@@ -69,6 +74,7 @@ final class PackFields implements KitFields<Pack> {
                 or(bought, was.bought()),
                 or(keeper, was.keeper()),
                 or(identity, was.identity()),
+                or(limits, was.limits()),
                 or(note, was.note()));
     }
 }

@@ -5,11 +5,10 @@ import fettle.engine.rule.Quantity;
 import fettle.engine.rule.RuleOverride;
 import fettle.engine.units.Faults;
 import fettle.engine.units.InputException;
+import fettle.engine.units.Measure;
+import fettle.engine.units.QuantityText;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -23,8 +22,6 @@ import org.jspecify.annotations.Nullable;
  * @param reason why; needed where the new limit is looser
  */
 public record RuleForm(String chemistry, String quantity, String value, String packTag, String reason) {
-    private static final Pattern FIGURE = Pattern.compile("([-+]?\\d+(?:[.,]\\d+)?)\\s*(\\S*)");
-
     /** The change, or {@link InputException} with every fault, each at its field's name here. */
     public RuleOverride toOverride() {
         Faults faults = new Faults();
@@ -73,24 +70,11 @@ public record RuleForm(String chemistry, String quantity, String value, String p
     }
 
     private Optional<Double> valueSi(Quantity limited, Faults faults) {
-        Matcher figure = FIGURE.matcher(value.strip());
-        String symbol = limited.unit().symbol();
-        if (!figure.matches() || !(figure.group(2).isEmpty() || sameUnit(figure.group(2), symbol))) {
-            faults.add(
-                    "value",
-                    "value is \"" + value + "\"; expected a figure in " + symbol + ", e.g. 48 or 48 " + symbol + ".");
+        try {
+            return Optional.of(QuantityText.si("value", "value", value, Measure.of(limited.unit()), limited.unit()));
+        } catch (InputException refused) {
+            refused.faults().forEach(fault -> faults.add("value", fault.sentence()));
             return Optional.empty();
         }
-        return Optional.of(
-                limited.unit().toSi(Double.parseDouble(figure.group(1).replace(',', '.'))));
-    }
-
-    private static boolean sameUnit(String typed, String symbol) {
-        return plain(typed).equals(plain(symbol));
-    }
-
-    // a degree sign is hard to type, and case does not change any unit used by rules
-    private static String plain(String unit) {
-        return unit.toLowerCase(Locale.ROOT).replace("°", "");
     }
 }

@@ -49,9 +49,9 @@ final class RuleFormTest {
 
     @ParameterizedTest
     @CsvSource({"48 mV", "two days", "''", "4..2"})
-    void refusesAFigureInAnotherUnit(String typed) {
+    void refusesAFigureOfAnotherMeasure(String typed) {
         assertThatThrownBy(() -> new RuleForm("LiPo", "storage-time", typed, "", "").toOverride())
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("expected a figure in h");
+                .hasMessageContaining("in s or min or h or d");
     }
 }

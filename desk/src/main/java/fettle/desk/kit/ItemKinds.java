@@ -60,6 +60,10 @@ public final class ItemKinds {
                             Field.line("connector", "Connector", "as you call it"),
                             Field.line("bought", "Bought", "e.g. 2025-04-30"),
                             Field.line("keeper", "Keeper", "who keeps it"),
+                            Field.lines(
+                                    "limits",
+                                    "Maker's limits",
+                                    "one a line, e.g. charge-limit 4.15 V; if looser than the rule: because …"),
                             Field.lines("note", "Note", "anything else")),
                     PackForm::toPack,
                     PackForm::of));
