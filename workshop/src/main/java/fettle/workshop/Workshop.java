@@ -1,5 +1,6 @@
 package fettle.workshop;
 
+import fettle.book.archive.Restore;
 import fettle.book.record.Shapes;
 import fettle.book.store.Book;
 import fettle.engine.pack.Craft;
@@ -39,9 +40,13 @@ public final class Workshop implements AutoCloseable {
         return Ledger.told(() -> new Workshop(new Ledger(Book.open(folder), clock, actor)));
     }
 
-    /** Puts a backup in place of the book in a folder; what was there is kept beside it. */
+    /**
+     * Puts a backup in place of the book in a folder; what was there is kept beside it. Returns what was done.
+     *
+     * @throws BookException if the backup is not whole or the book is in use; nothing is changed then
+     */
     public static List<String> restore(Path backup, Path folder, Clock clock) {
-        throw new UnsupportedOperationException();
+        return Ledger.told(() -> Restore.put(backup, folder, clock.instant()));
     }
 
     public Shelf<Pack> packs() {

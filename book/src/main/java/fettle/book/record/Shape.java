@@ -1,5 +1,6 @@
 package fettle.book.record;
 
+import fettle.engine.units.InputException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -16,8 +17,17 @@ public interface Shape<T> {
 
     Row toRow(T item, References references);
 
-    /** The record, or {@link UnreadableRowException} or {@link fettle.engine.units.InputException} where it makes none. */
+    /** The record, or {@link UnreadableRowException} or {@link InputException} where the row makes none. */
     T fromRow(Row row, References references);
+
+    /** The record of a stored row; whatever keeps it from being one is an {@link UnreadableRowException}. */
+    static <T> T decode(Shape<T> shape, Row row, References references) {
+        try {
+            return shape.fromRow(row, references);
+        } catch (InputException | ArithmeticException damaged) {
+            throw new UnreadableRowException(String.valueOf(damaged.getMessage()));
+        }
+    }
 
     /** The enum constant stored under a column. */
     static <E extends Enum<E>> E constant(Class<E> type, Row row, String column) {

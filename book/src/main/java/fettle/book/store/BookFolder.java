@@ -39,7 +39,7 @@ public record BookFolder(Path path) {
         return path.resolve("book.lock");
     }
 
-    /** A restored book, whole on disk but not yet in place. */
+    /** A restored book, whole on disk, about to take the place of the present one, of which a copy is kept. */
     public Path restoring() {
         return path.resolve("book.sqlite.restoring");
     }
@@ -50,19 +50,22 @@ public record BookFolder(Path path) {
     }
 
     /**
-     * Completes a restore that was cut off between taking the old book away and putting the new one in place;
-     * one cut off before that had changed nothing, and its copy is dropped.
+     * Completes a restore, also one that was cut off: the restored book takes its place, without the log of the book
+     * before it.
      */
     public void settleRestore() {
+        if (Files.notExists(restoring())) {
+            return;
+        }
         try {
-            if (Files.exists(restoring()) && Files.notExists(file())) {
-                Files.move(restoring(), file(), StandardCopyOption.ATOMIC_MOVE);
+            for (Path log : files().subList(1, files().size())) {
+                Files.deleteIfExists(log);
             }
-            Files.deleteIfExists(restoring());
+            Files.move(restoring(), file(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException failed) {
             throw new UnusableBookException(
-                    "the restore of " + file() + " was cut off and cannot be completed. Rename " + restoring()
-                            + " to book.sqlite by hand.",
+                    "the restore of " + file() + " was cut off and cannot be completed. Look whether " + path
+                            + " may be written, and open the book again.",
                     failed);
         }
     }

@@ -18,14 +18,14 @@ import org.jspecify.annotations.Nullable;
  * Writes and reads whole rows with their parts. Column and table names come from the shapes and the schema, never from
  * people, so they are safe inside SQL text.
  */
-final class ItemTable {
+public final class ItemTable {
     private static final String ID = "id";
     private static final String POSITION = "position";
 
     private final Handle handle;
     private final Kind kind;
 
-    ItemTable(Handle handle, Kind kind) {
+    public ItemTable(Handle handle, Kind kind) {
         this.handle = handle;
         this.kind = kind;
     }
@@ -51,7 +51,14 @@ final class ItemTable {
         insertParts(id, row);
     }
 
-    Optional<Row> read(long id) {
+    /** Every id, withdrawn items included. */
+    public List<Long> ids() {
+        return handle.createQuery("SELECT id FROM " + kind.table() + " ORDER BY id")
+                .mapTo(Long.class)
+                .list();
+    }
+
+    public Optional<Row> read(long id) {
         return Optional.ofNullable(where("id = ?", id).get(id));
     }
 

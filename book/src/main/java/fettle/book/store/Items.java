@@ -4,7 +4,6 @@ import fettle.book.record.Kind;
 import fettle.book.record.References;
 import fettle.book.record.Row;
 import fettle.book.record.Shape;
-import fettle.book.record.UnreadableRowException;
 import fettle.engine.units.InputException;
 import java.util.List;
 import java.util.Map;
@@ -78,20 +77,13 @@ public final class Items<T> {
         return new JournalTable(handle).append(note, new ItemChange(kind, id, before, after), null);
     }
 
-    private T decode(Row row, References references) {
-        try {
-            return shape.fromRow(row, references);
-        } catch (InputException | ArithmeticException damaged) {
-            throw new UnreadableRowException(shape.kind().table() + ": " + damaged.getMessage());
-        }
-    }
-
     private List<Stored<T>> where(String condition, Object parameter) {
         return book.inTransaction(handle -> {
             References references = new StoredReferences(handle);
             Map<Long, Row> rows = new ItemTable(handle, shape.kind()).where(condition, parameter);
             return rows.entrySet().stream()
-                    .map(row -> new Stored<>(row.getKey(), decode(row.getValue(), references), row.getValue()))
+                    .map(row ->
+                            new Stored<>(row.getKey(), Shape.decode(shape, row.getValue(), references), row.getValue()))
                     .toList();
         });
     }

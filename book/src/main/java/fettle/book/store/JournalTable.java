@@ -38,7 +38,7 @@ public final class JournalTable {
         return row;
     }
 
-    Optional<JournalRow> read(long id) {
+    public Optional<JournalRow> read(long id) {
         return list("WHERE id = ?", id).stream().findFirst();
     }
 
@@ -47,9 +47,11 @@ public final class JournalTable {
         return list("ORDER BY id DESC LIMIT ? OFFSET ?", limit, offset);
     }
 
-    /** Oldest first, from one number on. */
-    public List<JournalRow> from(long id, int limit) {
-        return list("WHERE id >= ? ORDER BY id LIMIT ?", id, limit);
+    /** Every number, rising. */
+    public List<Long> ids() {
+        return handle.createQuery("SELECT id FROM journal ORDER BY id")
+                .mapTo(Long.class)
+                .list();
     }
 
     /** Every change of one item, oldest first. */

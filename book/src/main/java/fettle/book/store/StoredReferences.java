@@ -6,7 +6,7 @@ import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Looks names and ids up in the book as it is in the present transaction. */
-record StoredReferences(Handle handle) implements References {
+public record StoredReferences(Handle handle) implements References {
     @Override
     public @Nullable String name(Kind kind, @Nullable Long id) {
         return id == null ? null : new ItemTable(handle, kind).name(id).orElse(null);

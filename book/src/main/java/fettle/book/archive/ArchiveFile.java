@@ -1,0 +1,145 @@
+package fettle.book.archive;
+
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fettle.book.store.SqliteFile;
+import fettle.book.store.UnusableBookException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+
+/** An archive read into memory, with its layout checked. Nothing is ever unpacked onto the disk. */
+final class ArchiveFile {
+    /** More than a lifetime of entries; keeps a hostile archive from filling the memory. */
+    private static final int MOST_BYTES = 256 * 1024 * 1024;
+
+    private final Path path;
+    private final Manifest manifest;
+    private final Map<String, byte[]> files;
+
+    private ArchiveFile(Path path, Manifest manifest, Map<String, byte[]> files) {
+        this.path = path;
+        this.manifest = manifest;
+        this.files = files;
+    }
+
+    /**
+     * Reads an archive that should hold these tables.
+     *
+     * @throws UnusableBookException if it is no zip, no archive of a book, of a newer version, or not whole
+     */
+    static ArchiveFile read(Path path, List<ArchiveTable> tables) {
+        BookCopy.requireFile(path);
+        Map<String, byte[]> files = unzip(path, tables);
+        ArchiveFile archive = new ArchiveFile(path, manifest(path, files.get(Manifest.FILE)), files);
+        archive.requireKnownVersion();
+        tables.forEach(archive::requireWhole);
+        return archive;
+    }
+
+    byte[] csv(ArchiveTable table) {
+        return files.getOrDefault(table.file(), new byte[0]);
+    }
+
+    Manifest.Entry entry(ArchiveTable table) {
+        return manifest.tables().stream()
+                .filter(entry -> table.file().equals(entry.file()))
+                .findFirst()
+                .orElseThrow(() -> refusal(path, "its manifest does not name " + table.file()));
+    }
+
+    static UnusableBookException refusal(Path path, String why) {
+        return new UnusableBookException("the archive " + path + " cannot be imported: " + why
+                + ". Nothing was changed; use an archive that book export wrote.");
+    }
+
+    private static Map<String, byte[]> unzip(Path path, List<ArchiveTable> tables) {
+        List<String> expected = tables.stream().map(ArchiveTable::file).toList();
+        Map<String, byte[]> files = new HashMap<>();
+        try (ZipFile zip = new ZipFile(path.toFile())) {
+            int left = MOST_BYTES;
+            for (ZipEntry entry : Collections.list(zip.entries())) {
+                String name = entry.getName();
+                if (!expected.contains(name) && !name.equals(Manifest.FILE) || files.containsKey(name)) {
+                    throw refusal(path, "it holds \"" + printable(name) + "\", which Fettle does not write there");
+                }
+                byte[] bytes = bytes(zip, entry, left);
+                if (bytes.length == left) {
+                    throw refusal(path, "it unpacks to more than " + MOST_BYTES / (1024 * 1024) + " MiB");
+                }
+                left -= bytes.length;
+                files.put(name, bytes);
+            }
+        } catch (ZipException | IllegalArgumentException notZip) {
+            throw new UnusableBookException(
+                    refusal(path, "it is not a whole zip file").getMessage(), notZip);
+        } catch (IOException unreadable) {
+            throw new UnusableBookException(
+                    refusal(path, "it cannot be read to the end").getMessage(), unreadable);
+        }
+        return files;
+    }
+
+    private static byte[] bytes(ZipFile zip, ZipEntry entry, int most) throws IOException {
+        try (InputStream in = zip.getInputStream(entry)) {
+            return in.readNBytes(most);
+        }
+    }
+
+    private static String printable(String name) {
+        return name.replaceAll("\\p{Cntrl}", "?");
+    }
+
+    private static Manifest manifest(Path path, byte[] json) {
+        if (json == null) {
+            throw refusal(path, "it has no " + Manifest.FILE);
+        }
+        try {
+            Manifest manifest = new ObjectMapper()
+                    .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                    .readValue(json, Manifest.class);
+            if (!manifest.format().equals(Manifest.FORMAT)) {
+                throw refusal(path, "its manifest says it is \"" + printable(manifest.format()) + "\"");
+            }
+            return manifest;
+        } catch (IOException wrong) {
+            throw new UnusableBookException(
+                    refusal(path, "its " + Manifest.FILE + " is not that of a bench book")
+                            .getMessage(),
+                    wrong);
+        }
+    }
+
+    private void requireKnownVersion() {
+        if (manifest.formatVersion() > Manifest.FORMAT_VERSION
+                || manifest.schemaVersion() > SqliteFile.SCHEMA_VERSION) {
+            throw new UnusableBookException("the archive " + path + " was written by a newer Fettle (schema "
+                    + manifest.schemaVersion() + "; this one knows up to " + SqliteFile.SCHEMA_VERSION
+                    + "). Use that version, or newer.");
+        }
+    }
+
+    private void requireWhole(ArchiveTable table) {
+        byte[] csv = files.get(table.file());
+        if (csv == null) {
+            throw refusal(path, table.file() + " is missing");
+        }
+        Manifest.Entry entry = entry(table);
+        for (String column : table.header()) {
+            if (!entry.columns().contains(column)) {
+                throw refusal(path, table.file() + " has no column " + column);
+            }
+        }
+        if (!Sha256.of(csv).equals(entry.sha256())) {
+            throw refusal(path, table.file() + " is not as it was written (its SHA-256 does not match)");
+        }
+    }
+}
