@@ -98,13 +98,18 @@ public final class Book implements AutoCloseable {
     public void close() {
         turn.lock();
         try {
+            closeConnection();
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    private void closeConnection() {
+        try (lock) {
             handle.close();
             connection.close();
         } catch (SQLException | JdbiException failed) {
             throw SqliteFaults.explain(failed, folder.file());
-        } finally {
-            lock.close();
-            turn.unlock();
         }
     }
 }

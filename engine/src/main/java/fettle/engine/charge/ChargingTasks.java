@@ -1,5 +1,6 @@
 package fettle.engine.charge;
 
+import fettle.engine.cell.Chemistry;
 import fettle.engine.cell.DefaultCurves;
 import fettle.engine.cell.RestCurve;
 import fettle.engine.pack.Assessment;
@@ -26,6 +27,8 @@ final class ChargingTasks {
 
     /** A charge takes longer than charge over current, for the taper at its end. From memory. */
     private static final double TAPER = 1.2;
+
+    private static final double NIMH_CHARGE_FACTOR = 1.5;
 
     private static final double ENOUGH_FRACTION = 0.90;
 
@@ -108,7 +111,7 @@ final class ChargingTasks {
     }
 
     private Task charging(TaskKind kind, Estimate charge, double target, @Nullable Instant due, String reason) {
-        Estimate in = coulombs(charge, target - charge.value());
+        Estimate in = coulombs(charge, target - charge.value()).times(chargeInPerChargeHeld());
         String goal = target >= 1 ? "" : " to the storage band";
         Optional<ChargeCurrent> current = means.bestCharge(assessment, limits);
         if (current.isEmpty()) {
@@ -129,7 +132,7 @@ final class ChargingTasks {
                 pack.tag(),
                 "Charge " + TradeUnit.MILLIAMPERE_HOUR.print(in, 0) + goal + " at " + found.print() + " on "
                         + found.charger().name() + " port " + found.port().number() + ", about "
-                        + TradeUnit.MINUTE.print(seconds, 0) + ", to " + chargeVolts(target) + ".",
+                        + TradeUnit.MINUTE.print(seconds, 0) + ", " + end(target) + ".",
                 reason + "; " + found.print() + " because the strictest limit is "
                         + found.binding().what(),
                 due,
@@ -143,9 +146,17 @@ final class ChargingTasks {
                 limits.rule(Quantity.CHARGE_WARMEST).print());
     }
 
-    private String chargeVolts(double target) {
+    /** NiMH takes 1.5 times what it gives back at slow charge (published, typical); lithium and lead-acid about all of it. */
+    private double chargeInPerChargeHeld() {
+        return pack.chemistry() == Chemistry.NIMH ? NIMH_CHARGE_FACTOR : 1;
+    }
+
+    private String end(double target) {
+        if (pack.chemistry() == Chemistry.NIMH) {
+            return "ended by the charger's voltage-dip or temperature cut-off";
+        }
         double volts = target >= 1 ? limits.si(Quantity.CHARGE_LIMIT) : limits.si(Quantity.STORAGE_LOW);
-        return TradeUnit.VOLT.print(volts, 2) + " per cell";
+        return "to " + TradeUnit.VOLT.print(volts, 2) + " per cell";
     }
 
     private Optional<Task> balance() {
