@@ -8,7 +8,7 @@ import fettle.book.BookFixtures;
 import fettle.book.record.Shapes;
 import java.nio.file.Path;
 
-/** A process of its own that enters checks for ever and says the number of each one once it is saved. */
+/** A process of its own that enters checks and says the number of each one once it is saved. */
 public final class EntryWriter {
     private EntryWriter() {}
 
