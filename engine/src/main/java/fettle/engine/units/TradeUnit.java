@@ -30,6 +30,12 @@ public enum TradeUnit {
     GRAM("g", 1e-3, 0),
     KILOGRAM("kg", 1, 0),
     OUNCE("oz", 0.028349523125, 0),
+    MICROSECOND("µs", 1e-6, 0),
+    HERTZ("Hz", 1, 0),
+    DEGREE("°", Math.PI / 180, 0),
+    METRE("m", 1, 0),
+    METRE_PER_SECOND("m/s", 1, 0),
+    NEWTON_METRE("N·m", 1, 0),
     MILLIMETRE("mm", 1e-3, 0),
     INCH("in", 0.0254, 0),
     KILOGRAM_FORCE_CENTIMETRE("kg·cm", 0.0980665, 0),
@@ -67,13 +73,18 @@ public enum TradeUnit {
 
     /** An SI value printed in this unit with a fixed number of decimals, e.g. {@code 3.840 V}. */
     public String print(double si, int decimals) {
-        return figure(fromSi(si), decimals) + " " + symbol;
+        return figure(fromSi(si), decimals) + behind();
     }
 
     /** An estimate printed in this unit as value ± standard deviation. */
     public String print(Estimate estimate, int decimals) {
         return figure(fromSi(estimate.value()), decimals) + " ± "
-                + figure(differenceFromSi(estimate.standardDeviation()), decimals) + " " + symbol;
+                + figure(differenceFromSi(estimate.standardDeviation()), decimals) + behind();
+    }
+
+    /** The symbol with its space; degrees of angle have none (ISO 80000-1). */
+    private String behind() {
+        return this == DEGREE ? symbol : " " + symbol;
     }
 
     private static String figure(double value, int decimals) {

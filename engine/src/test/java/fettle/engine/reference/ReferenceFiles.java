@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
@@ -19,6 +20,16 @@ public final class ReferenceFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Rows of one table without its header, quotes taken off. */
+    public static List<String[]> rows(String file) {
+        return lines(file).stream()
+                .skip(1)
+                .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1))
+                .map(row ->
+                        Arrays.stream(row).map(cell -> cell.replace("\"", "")).toArray(String[]::new))
+                .toList();
     }
 
     /** The file's path; the calling test is skipped where no reference folder exists. */

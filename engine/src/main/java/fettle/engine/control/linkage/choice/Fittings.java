@@ -1,0 +1,56 @@
+package fettle.engine.control.linkage.choice;
+
+import fettle.engine.control.linkage.FourBar;
+import fettle.engine.units.Faults;
+import fettle.engine.units.TradeUnit;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The parts at hand.
+ *
+ * @param armHolesMetres radii of the servo arm's holes [m]
+ * @param hornHolesMetres radii of the horn's holes from the hinge line [m]
+ * @param armNeutralsRadians directions the arm can have at neutral [rad], one for each spline step that is tried
+ * @param hornNeutralRadians direction of the horn's holes at neutral [rad]
+ * @param hingeXMetres hinge aft of the servo shaft [m]
+ * @param hingeYMetres hinge above the servo shaft [m]
+ * @param servoTravelRadians how far the servo turns either way from neutral [rad], 5° … 120°
+ */
+public record Fittings(
+        List<Double> armHolesMetres,
+        List<Double> hornHolesMetres,
+        List<Double> armNeutralsRadians,
+        double hornNeutralRadians,
+        double hingeXMetres,
+        double hingeYMetres,
+        double servoTravelRadians) {
+    public Fittings {
+        armHolesMetres = List.copyOf(armHolesMetres);
+        hornHolesMetres = List.copyOf(hornHolesMetres);
+        armNeutralsRadians = List.copyOf(armNeutralsRadians);
+        Faults faults = new Faults();
+        if (armHolesMetres.isEmpty()) {
+            faults.add("armHoles", "no hole of the servo arm is given. Give the radius of each hole.");
+        }
+        if (hornHolesMetres.isEmpty()) {
+            faults.add(
+                    "hornHoles", "no hole of the horn is given. Give the distance of each hole from the hinge line.");
+        }
+        if (armNeutralsRadians.isEmpty()) {
+            faults.add("armNeutrals", "no direction of the arm is given. Give at least its direction at neutral.");
+        }
+        faults.range(
+                "servoTravel", "servo travel", servoTravelRadians, TradeUnit.DEGREE, 5, 120, "Give one side's travel.");
+        faults.refuse();
+    }
+
+    /** Every linkage these parts make. */
+    Stream<FourBar> linkages() {
+        return armHolesMetres.stream()
+                .flatMap(arm -> hornHolesMetres.stream()
+                        .flatMap(horn -> armNeutralsRadians.stream()
+                                .map(neutral -> new FourBar(
+                                        arm, horn, hingeXMetres, hingeYMetres, neutral, hornNeutralRadians))));
+    }
+}
