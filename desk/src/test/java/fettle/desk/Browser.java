@@ -23,6 +23,8 @@ public final class Browser {
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Path PICTURES = Path.of("target", "screenshots");
 
+    private static final int TALLEST = 1800;
+
     private Browser() {}
 
     /** Starts it, or skips the test with a clear message where there is none. */
@@ -68,11 +70,11 @@ public final class Browser {
                 .toList();
     }
 
-    /** Keeps a picture of the whole page for people to look at. */
+    /** Keeps a picture of the page, down to what a person can take in, for people to look at. */
     public static void picture(ChromeDriver driver, String name) {
         Number height = (Number) driver.executeScript("return document.documentElement.scrollHeight");
         Number width = (Number) driver.executeScript("return window.innerWidth");
-        resize(driver, width.intValue(), Math.min(4000, height.intValue()));
+        resize(driver, width.intValue(), Math.min(TALLEST, height.intValue()));
         try {
             Files.createDirectories(PICTURES);
             Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));

@@ -2,6 +2,7 @@ package fettle.desk;
 
 import fettle.engine.cell.Chemistry;
 import fettle.engine.pack.Assessment;
+import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
@@ -39,10 +40,26 @@ public final class ShelfFixtures {
                 "");
     }
 
-    /** A pack checked an hour ago at rest. */
+    /** A pack checked two hours ago at rest. */
     public static Assessment checked(Double... cellRestVolts) {
-        Check check = new Check(
-                NOW.minus(Duration.ofHours(1)),
+        return assess(lipo(cellRestVolts.length), List.of(check(cellRestVolts)), List.of());
+    }
+
+    /** A pack checked two hours ago and charged to the limit since. */
+    public static Assessment chargedAfter(Double... cellRestVolts) {
+        Pack pack = lipo(cellRestVolts.length);
+        ChargeRecord charge =
+                new ChargeRecord(NOW.minus(Duration.ofHours(1)), null, 4.20 * pack.cellsInSeries(), null, "");
+        return assess(pack, List.of(check(cellRestVolts)), List.of(charge));
+    }
+
+    public static Assessment neverChecked() {
+        return assess(lipo(4), List.of(), List.of());
+    }
+
+    private static Check check(Double... cellRestVolts) {
+        return new Check(
+                NOW.minus(Duration.ofHours(2)),
                 List.of(cellRestVolts),
                 null,
                 7200.0,
@@ -51,11 +68,10 @@ public final class ShelfFixtures {
                 "",
                 Set.of(),
                 "");
-        return assess(lipo(cellRestVolts.length), check);
     }
 
-    public static Assessment assess(Pack pack, Check... checks) {
-        PackHistory history = new PackHistory(pack, List.of(checks), List.of(), List.of());
+    private static Assessment assess(Pack pack, List<Check> checks, List<ChargeRecord> charges) {
+        PackHistory history = new PackHistory(pack, checks, charges, List.of());
         return PackAssessor.assess(history, RuleSet.of(List.of()), MeterAccuracy.USUAL, NOW);
     }
 

@@ -33,7 +33,8 @@ import java.util.stream.Collectors;
  * @param working how they were reached
  * @param cells one row per cell; empty if cells were not read
  * @param rules what holds for it
- * @param past everything recorded, newest first
+ * @param past what was recorded lately, newest first
+ * @param earlier what was recorded before that
  */
 public record PackPage(
         String tag,
@@ -50,7 +51,9 @@ public record PackPage(
         Working working,
         List<CellRow> cells,
         List<RuleRow> rules,
-        List<PastEvent> past) {
+        List<PastEvent> past,
+        List<PastEvent> earlier) {
+    private static final int RECENT = 12;
 
     /** A named number, with what drives its ± (may be empty). */
     public record Figure(String name, String value, String drivers) {}
@@ -64,6 +67,7 @@ public record PackPage(
     static PackPage of(PackFile file, Figures figures) {
         Assessment found = file.review().assessment();
         Pack pack = found.pack();
+        List<PastEvent> past = PastEvent.newestFirst(file.history(), figures);
         return new PackPage(
                 pack.tag(),
                 pack.chemistry().label(),
@@ -81,7 +85,8 @@ public record PackPage(
                 found.working(),
                 found.cells().stream().map(PackPage::cell).toList(),
                 file.rules().stream().map(PackPage::rule).toList(),
-                PastEvent.newestFirst(file.history(), figures));
+                past.stream().limit(RECENT).toList(),
+                past.stream().skip(RECENT).toList());
     }
 
     private static String label(Pack pack) {
@@ -103,7 +108,7 @@ public record PackPage(
         Assessment.Counts counts = found.counts();
         return List.of(
                 new Figure(
-                        found.cells().isEmpty() ? "charge of the pack" : "charge of the weakest cell",
+                        "charge now, of the weakest cell",
                         Figures.estimate(found.charge(), TradeUnit.PERCENT, 0),
                         found.charge() == null ? "" : drivers(found.charge().drivers(), TradeUnit.PERCENT)),
                 new Figure(

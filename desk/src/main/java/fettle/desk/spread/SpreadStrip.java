@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * The spread strip: a charge axis from 0 to 100 % with one tick and a whisker of one standard deviation per cell; the
  * storage band and the reserve are hatched. Positions along the axis are per cent of its width, across it pixels.
  *
- * @param ticks one per cell, or one for the pack where cells were not read; empty where charge is not known
+ * @param ticks one per cell, and one for the pack where its charge is known otherwise; empty where nothing is known
  * @param bands what is hatched
  * @param height height of the lanes, without the axis
  * @param text the same in words
@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String text) {
     private static final int LANE = 14;
     private static final int SLIM = 18;
+    private static final double SAME_CHARGE = 1e-6; // rounding of one and the same sum
 
     /**
      * One cell.
@@ -60,8 +61,9 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
             int top = ticks.size() * LANE;
             ticks.add(tick(Integer.toString(cell.number()), cell.charge(), top, top + LANE));
         }
-        if (ticks.isEmpty() && found.charge() != null) {
-            ticks.add(tick("pack", found.charge(), 0, LANE));
+        if (found.charge() != null && !cellsTellOfNow(found)) {
+            int top = ticks.size() * LANE;
+            ticks.add(tick("pack now", found.charge(), top, top + LANE));
         }
         List<Band> bands = bands(found.pack(), rules);
         return new SpreadStrip(ticks, bands, Math.max(1, ticks.size()) * LANE, text(found, bands));
@@ -70,14 +72,26 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
     /** All cells on one lane, as in a table. */
     public static SpreadStrip slim(Assessment found, List<Rule> rules) {
         List<Tick> ticks = new ArrayList<>();
-        for (CellState cell : found.cells()) {
-            ticks.add(tick("", cell.charge(), 0, SLIM));
-        }
-        if (ticks.isEmpty() && found.charge() != null) {
+        if (cellsTellOfNow(found)) {
+            found.cells().forEach(cell -> ticks.add(tick("", cell.charge(), 0, SLIM)));
+        } else if (found.charge() != null) {
             ticks.add(tick("", found.charge(), 0, SLIM));
         }
         List<Band> bands = bands(found.pack(), rules);
         return new SpreadStrip(ticks, bands, SLIM, text(found, bands));
+    }
+
+    /** True unless the record has a charge or a run since the cells were read: the pack's charge is then another. */
+    private static boolean cellsTellOfNow(Assessment found) {
+        Estimate now = found.charge();
+        return !found.cells().isEmpty()
+                && (now == null || Math.abs(weakest(found).charge().value() - now.value()) < SAME_CHARGE);
+    }
+
+    private static CellState weakest(Assessment found) {
+        return found.cells().stream()
+                .min(Comparator.comparingDouble(cell -> cell.charge().value()))
+                .orElseThrow();
     }
 
     private static Tick tick(String label, Estimate charge, int top, int bottom) {
@@ -132,21 +146,27 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
     }
 
     private static String charges(Assessment found) {
-        Comparator<CellState> byCharge =
-                Comparator.comparingDouble(cell -> cell.charge().value());
+        Estimate now = found.charge();
         if (found.cells().isEmpty()) {
-            Estimate charge = found.charge();
-            return charge == null
+            return now == null
                     ? "Charge is not known."
-                    : "Cells were not read; the pack as a whole is at " + percent(charge) + ".";
+                    : "Cells were not read; the pack as a whole is at " + percent(now) + ".";
         }
-        CellState least = found.cells().stream().min(byCharge).orElseThrow();
-        CellState most = found.cells().stream().max(byCharge).orElseThrow();
-        if (found.cells().size() == 1) {
-            return "Its cell is at " + percent(least.charge()) + ".";
-        }
-        return "Cells run from " + percent(least.charge()) + " (cell " + least.number() + ") to "
-                + percent(most.charge()) + " (cell " + most.number() + ").";
+        return now == null || cellsTellOfNow(found)
+                ? "Cells run from " + range(found) + "."
+                : "By the record since the check the pack is now at " + percent(now) + "; at the check, cells ran from "
+                        + range(found) + ".";
+    }
+
+    private static String range(Assessment found) {
+        CellState most = found.cells().stream()
+                .max(Comparator.comparingDouble(cell -> cell.charge().value()))
+                .orElseThrow();
+        return of(weakest(found)) + " to " + of(most);
+    }
+
+    private static String of(CellState cell) {
+        return percent(cell.charge()) + " (cell " + cell.number() + ")";
     }
 
     private static String percent(Estimate charge) {

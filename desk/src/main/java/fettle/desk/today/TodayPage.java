@@ -17,11 +17,12 @@ import java.util.function.Function;
 /**
  * What needs doing, and every pack.
  *
- * @param tasks soonest first
+ * @param tasks those with a due time, soonest first
+ * @param whenWanted those for when the pack is next wanted
  * @param counts how many packs have each standing, e.g. {@code 3 ready}
  * @param packs worst standing first
  */
-public record TodayPage(List<TaskLine> tasks, List<Count> counts, List<Row> packs) {
+public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Count> counts, List<Row> packs) {
 
     /** How many packs have one standing. */
     public record Count(Standing standing, long packs) {}
@@ -37,11 +38,16 @@ public record TodayPage(List<TaskLine> tasks, List<Count> counts, List<Row> pack
             String reason) {}
 
     static TodayPage of(ShelfReview review, Function<Pack, List<Rule>> rules, Figures figures) {
-        List<TaskLine> tasks =
-                review.tasks().stream().map(task -> TaskLine.of(task, figures)).toList();
         List<Row> rows =
                 review.packs().stream().map(pack -> row(pack, rules, figures)).toList();
-        return new TodayPage(tasks, counts(rows), rows);
+        return new TodayPage(lines(review, true, figures), lines(review, false, figures), counts(rows), rows);
+    }
+
+    private static List<TaskLine> lines(ShelfReview review, boolean dated, Figures figures) {
+        return review.tasks().stream()
+                .filter(task -> (task.due() != null) == dated)
+                .map(task -> TaskLine.of(task, figures))
+                .toList();
     }
 
     private static List<Count> counts(List<Row> rows) {

@@ -77,8 +77,23 @@ final class SpreadStripTest {
     }
 
     @Test
+    void showsThePackAsItIsNowWhereItWasChargedSinceTheCheck() {
+        Assessment found = ShelfFixtures.chargedAfter(3.76, 3.77);
+
+        SpreadStrip lanes = SpreadStrip.inLanes(found, List.of());
+        SpreadStrip slim = SpreadStrip.slim(found, List.of());
+
+        assertThat(lanes.ticks()).extracting(Tick::label).containsExactly("1", "2", "pack now");
+        assertThat(slim.ticks()).hasSize(1);
+        assertThat(Double.parseDouble(slim.ticks().get(0).at())).isGreaterThan(90);
+        assertThat(lanes.text())
+                .matches("By the record since the check the pack is now at \\d+ ± \\d+ %; at the check,"
+                        + " cells ran from \\d+ ± \\d+ % \\(cell 1\\) to \\d+ ± \\d+ % \\(cell 2\\)\\.");
+    }
+
+    @Test
     void saysThatChargeIsNotKnownOfAPackNeverChecked() {
-        SpreadStrip strip = SpreadStrip.inLanes(ShelfFixtures.assess(ShelfFixtures.lipo(4)), List.of());
+        SpreadStrip strip = SpreadStrip.inLanes(ShelfFixtures.neverChecked(), List.of());
 
         assertThat(strip.ticks()).isEmpty();
         assertThat(strip.text()).isEqualTo("Charge is not known.");

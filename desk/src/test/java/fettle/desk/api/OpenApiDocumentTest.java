@@ -1,0 +1,155 @@
+package fettle.desk.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fettle.desk.OpenDesk;
+import fettle.desk.kit.ItemKinds;
+import io.javalin.Javalin;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map.Entry;
+import java.util.TreeSet;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Holds the OpenAPI document against what the desk answers. */
+final class OpenApiDocumentTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    static Path folder;
+
+    private static OpenDesk desk;
+    private static JsonNode document;
+
+    @BeforeAll
+    static void open() throws Exception {
+        desk = OpenDesk.ofTheClub(folder);
+        document = JSON.readTree(desk.get("/api/openapi.json").body());
+    }
+
+    @AfterAll
+    static void close() {
+        desk.close();
+    }
+
+    @Test
+    void documentsEveryRouteAndNoOther() {
+        TreeSet<String> documented = new TreeSet<>();
+        for (Entry<String, JsonNode> path : document.get("paths").properties()) {
+            path.getValue()
+                    .fieldNames()
+                    .forEachRemaining(method -> documented.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey()));
+        }
+        TreeSet<String> routed = new TreeSet<>();
+        Javalin.create(config -> {
+            new Api(desk.workshop()).addTo(config.routes);
+            config.unsafe
+                    .internalRouter
+                    .allHttpHandlers()
+                    .forEach(handler -> routed.add(handler.endpoint.method.name() + " " + handler.endpoint.path));
+        });
+
+        assertThat(documented).isEqualTo(routed).hasSizeGreaterThan(25);
+    }
+
+    @Test
+    void answersEveryDocumentedReadingInTheDocumentedShape() throws Exception {
+        List<String> compared = new ArrayList<>();
+        for (Entry<String, JsonNode> path : document.get("paths").properties()) {
+            JsonNode get = path.getValue().get("get");
+            if (get == null) {
+                continue;
+            }
+            String address = path.getKey().replace("{name}", nameIn(path.getKey()));
+            HttpResponse<String> answer =
+                    desk.get(address.equals("/api/rules") ? "/api/rules?chemistry=LiPo&pack=P01" : address);
+            assertThat(answer.statusCode()).as(address).isEqualTo(200);
+            JsonNode schema = get.at("/responses/200/content/application~1json/schema");
+            compare(JSON.readTree(answer.body()), schema, path.getKey(), compared);
+        }
+        assertThat(compared).hasSizeGreaterThan(1000);
+    }
+
+    @Test
+    void refusesEveryDocumentedChangeThatNamesNothingWithFaults() throws Exception {
+        int refused = 0;
+        for (Entry<String, JsonNode> path : document.get("paths").properties()) {
+            for (Entry<String, JsonNode> operation : path.getValue().properties()) {
+                if (operation.getKey().equals("get") || path.getKey().equals("/api/preview")) {
+                    continue;
+                }
+                String address = path.getKey().replace("{name}", "Nobody").replace("{id}", "999999");
+                HttpResponse<String> answer = desk.sendJson(operation.getKey().toUpperCase(Locale.ROOT), address, "{}");
+                assertThat(answer.statusCode()).as(address).isIn(400, 404, 409);
+                assertThat(JSON.readTree(answer.body()).get("faults"))
+                        .as(address)
+                        .isNotEmpty();
+                refused++;
+            }
+        }
+        assertThat(refused).isGreaterThan(15);
+    }
+
+    private static void compare(JsonNode value, JsonNode schema, String where, List<String> compared) {
+        JsonNode resolved = resolve(schema);
+        compared.add(where);
+        if (value.isNull()) {
+            boolean nullable = (schema.has("nullable") ? schema : resolved)
+                    .path("nullable")
+                    .asBoolean();
+            assertThat(nullable).as("%s may be null", where).isTrue();
+        } else if (resolved.has("properties")) {
+            assertThat(names(value)).as("fields of %s", where).isEqualTo(names(resolved.get("properties")));
+            for (Entry<String, JsonNode> field : value.properties()) {
+                JsonNode inner = resolved.get("properties").get(field.getKey());
+                compare(field.getValue(), inner, where + "." + field.getKey(), compared);
+            }
+        } else if (resolved.has("items")) {
+            assertThat(value.isArray()).as(where).isTrue();
+            value.forEach(item -> compare(item, resolved.get("items"), where + "[]", compared));
+        } else if (resolved.has("enum")) {
+            assertThat(resolved.get("enum")).as(where).contains(value);
+        } else {
+            assertThat(type(value))
+                    .as("type of %s", where)
+                    .matches(resolved.path("type").asText());
+        }
+    }
+
+    private static JsonNode resolve(JsonNode schema) {
+        JsonNode one = schema.has("allOf") ? schema.get("allOf").get(0) : schema;
+        return one.has("$ref") ? document.at(one.get("$ref").asText().substring(1)) : one;
+    }
+
+    private static String type(JsonNode value) {
+        if (value.isIntegralNumber()) {
+            return "integer";
+        }
+        if (value.isNumber()) {
+            return "number";
+        }
+        return value.isBoolean() ? "boolean" : value.isObject() ? "object" : "string";
+    }
+
+    private static TreeSet<String> names(JsonNode object) {
+        TreeSet<String> names = new TreeSet<>();
+        object.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static String nameIn(String path) {
+        return ItemKinds.all().stream()
+                .filter(kind -> path.startsWith("/api/" + kind.key()))
+                .map(kind -> kind.shelf().apply(desk.workshop()).list().get(0).name())
+                .findFirst()
+                .orElse("");
+    }
+}
