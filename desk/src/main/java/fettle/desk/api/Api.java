@@ -44,12 +44,7 @@ public final class Api {
         ItemKinds.all().forEach(kind -> addShelf(routes, kind));
         addRules(routes);
         routes.get("/api/journal", this::journal);
-        routes.post(
-                "/api/journal/{id}/undo",
-                ctx -> answer(
-                        ctx,
-                        workshop.history()
-                                .undo(ctx.pathParamAsClass("id", Long.class).get())));
+        routes.post("/api/journal/{id}/undo", this::undo);
         routes.post("/api/preview", ctx -> answer(ctx, workshop.entries().preview(word(body(ctx), "line"))));
         routes.post("/api/entries", ctx -> created(ctx, workshop.entries().enter(word(body(ctx), "line"))));
     }
@@ -108,6 +103,17 @@ public final class Api {
                             + ".");
         }
         answer(ctx, workshop.history().recent(offset, limit));
+    }
+
+    private void undo(Context ctx) {
+        long id = ctx.pathParamAsClass("id", Long.class).get();
+        try {
+            answer(ctx, workshop.history().undo(id));
+        } catch (InputException e) {
+            // The request is well formed; it is the book's present state that stands against it.
+            ctx.status(HttpStatus.CONFLICT);
+            answer(ctx, new Shapes.Refusal(e.faults()));
+        }
     }
 
     private static void answer(Context ctx, Object record) {

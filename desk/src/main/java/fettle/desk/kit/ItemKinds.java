@@ -169,7 +169,11 @@ public final class ItemKinds {
     }
 
     private static String amps(@Nullable Double amps) {
-        return amps == null ? NOT_KNOWN : TradeUnit.AMPERE.print(amps, amps % 1 == 0 ? 0 : 1);
+        return amps == null ? NOT_KNOWN : TradeUnit.AMPERE.print(amps, isWhole(amps) ? 0 : 1);
+    }
+
+    private static boolean isWhole(double amps) {
+        return Math.abs(amps - Math.rint(amps)) < 0.05; // what one decimal cannot show
     }
 
     private static String watts(@Nullable Double watts) {

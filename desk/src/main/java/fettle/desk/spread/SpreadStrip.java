@@ -29,12 +29,15 @@ import org.jspecify.annotations.Nullable;
 public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String text) {
     private static final int LANE = 14;
     private static final int SLIM = 18;
+    private static final double LABEL_FITS = 0.75; // room for the longest label on a phone
     private static final double SAME_CHARGE = 1e-6; // rounding of one and the same sum
 
     /**
      * One cell.
      *
      * @param label what stands beside it
+     * @param labelAt where the label stands
+     * @param before whether the label ends there, because the axis ends behind it
      * @param at where the tick stands
      * @param low lower end of the whisker
      * @param high upper end of the whisker
@@ -42,7 +45,16 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
      * @param middle where the whisker runs
      * @param bottom lower end of the tick
      */
-    public record Tick(String label, String at, String low, String high, int top, int middle, int bottom) {}
+    public record Tick(
+            String label,
+            String labelAt,
+            boolean before,
+            String at,
+            String low,
+            String high,
+            int top,
+            int middle,
+            int bottom) {}
 
     /**
      * A hatched stretch.
@@ -96,8 +108,11 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
 
     private static Tick tick(String label, Estimate charge, int top, int bottom) {
         double deviation = charge.standardDeviation();
+        boolean before = charge.value() + deviation > LABEL_FITS;
         return new Tick(
                 label,
+                place(before ? charge.value() - deviation : charge.value() + deviation),
+                before,
                 place(charge.value()),
                 place(charge.value() - deviation),
                 place(charge.value() + deviation),
