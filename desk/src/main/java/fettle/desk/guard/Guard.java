@@ -20,9 +20,11 @@ public final class Guard {
             + "connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final String listeningHost;
+    private final boolean onLoopback;
 
     public Guard(String listeningHost) {
         this.listeningHost = listeningHost;
+        this.onLoopback = LOOPBACK_NAMES.contains(listeningHost) || listeningHost.equals("::1");
     }
 
     public void addTo(RoutesConfig routes) {
@@ -38,7 +40,7 @@ public final class Guard {
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         String host = ctx.header("Host");
         if (!isOwnHost(host)) {
-            throw new ForbiddenResponse("the desk answers to localhost only. Open it by the address it printed.");
+            throw new ForbiddenResponse("the desk does not answer to that name. Open it by the address it printed.");
         }
         if (!READING.contains(ctx.method().name()) && !isOwnRequest(host, ctx)) {
             throw new ForbiddenResponse("this change came from another site. Make it on the desk's own page.");
@@ -50,7 +52,12 @@ public final class Guard {
             return false;
         }
         String name = host.replaceFirst(":\\d+$", "");
-        return LOOPBACK_NAMES.contains(name) || name.equals(listeningHost) || name.equals("[" + listeningHost + "]");
+        return LOOPBACK_NAMES.contains(name) || name.equals(listeningHost) || (!onLoopback && isAddress(name));
+    }
+
+    // An address cannot be rebound to another machine; only names can.
+    private static boolean isAddress(String host) {
+        return host.matches("\\d{1,3}(\\.\\d{1,3}){3}") || host.matches("\\[[0-9a-fA-F:.]+\\]");
     }
 
     private static boolean isOwnRequest(@Nullable String host, Context ctx) {
