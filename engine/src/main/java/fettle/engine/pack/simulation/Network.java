@@ -1,0 +1,221 @@
+package fettle.engine.pack.simulation;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The state of a bench and the means to step it: {@link #attempt} looks ahead, {@link #accept} makes it so.
+ *
+ * <p>As a {@link Moment} it shows the instant last begun, attempted or accepted. Not thread-safe.
+ */
+final class Network implements Moment {
+    private static final int MOST_CORRECTIONS = 50;
+
+    /** Volts two corrections of a mean may differ by when the step is taken as solved: rounding of a few volts. */
+    private static final double SOLVED_VOLTS = 1e-14;
+
+    private final CellBank bank;
+    private final Ladder mean;
+    private final Ladder instant;
+    private final double[] bleedAmps;
+    private final Optional<Balancer> balancer;
+    private CellStates now;
+    private CellStates ahead;
+    private CellStates shown;
+    private boolean corrected;
+
+    private Demand demand = new Demand.Rest();
+    private int step = -1;
+    private double acceptedSeconds;
+    private double beganSeconds;
+    private double aheadSeconds;
+    private double stepCoulombs;
+    private final Tally tally = new Tally();
+
+    Network(Bench bench) {
+        List<CellAt> cells = bench.cells().toList();
+        bank = new CellBank(bench.circuits(), bench.ambientKelvins());
+        balancer = bench.balancer();
+        now = new CellStates(cells.size());
+        ahead = new CellStates(cells.size());
+        shown = now;
+        for (int cell = 0; cell < cells.size(); cell++) {
+            now.charge[cell] = cells.get(cell).chargeFraction();
+            now.kelvins[cell] = cells.get(cell).kelvins();
+        }
+        int places =
+                bench.packs().stream().mapToInt(pack -> pack.groups().size()).sum();
+        bleedAmps = new double[places];
+        mean = new Ladder(bench, bleedAmps);
+        instant = new Ladder(bench, bleedAmps);
+        bank.complete(now);
+        instant.solve(now.emf, now.r0, demand);
+    }
+
+    /** Puts the next demand to the packs. */
+    void begin(Demand next) {
+        demand = next;
+        step++;
+        beganSeconds = acceptedSeconds;
+        stepCoulombs = 0;
+        instant.solve(now.emf, now.r0, demand);
+        setBleed();
+    }
+
+    /** Computes the instant {@code dt} seconds after the accepted one, and shows it. */
+    void attempt(double dt) {
+        if (corrected) {
+            bank.clearCorrections();
+            corrected = false;
+        }
+        bank.mean(now, dt, mean.cellAmps);
+        mean.solve(bank.meanEmf, bank.meanOhms, demand);
+        boolean held = bank.advance(now, ahead, mean.cellAmps);
+        for (int i = 0; !held && i < MOST_CORRECTIONS; i++) {
+            corrected = true;
+            held = bank.correct(now, ahead, mean.cellAmps) <= SOLVED_VOLTS;
+            mean.solve(bank.meanEmf, bank.meanOhms, demand);
+            bank.advance(now, ahead, mean.cellAmps);
+        }
+        instant.solve(ahead.emf, ahead.r0, demand);
+        shown = ahead;
+        aheadSeconds = dt;
+    }
+
+    /** Takes the attempted instant, whose exact time is given [s]. */
+    void accept(double seconds) {
+        tally.add(aheadSeconds, mean, bank.heatJoules());
+        stepCoulombs += Math.abs(mean.amps) * aheadSeconds;
+        CellStates spare = now;
+        now = ahead;
+        ahead = spare;
+        shown = now;
+        acceptedSeconds = seconds;
+        aheadSeconds = 0;
+        setBleed();
+    }
+
+    private void setBleed() {
+        if (balancer.isEmpty()) {
+            return;
+        }
+        double[] before = bleedAmps.clone();
+        for (int pack = 0; pack < instant.packs(); pack++) {
+            setBleed(balancer.get(), instant.firstPlace(pack), instant.firstPlace(pack + 1), before);
+        }
+        if (!Arrays.equals(before, bleedAmps)) {
+            instant.solve(now.emf, now.r0, demand);
+        }
+    }
+
+    private void setBleed(Balancer with, int first, int end, double[] before) {
+        double lowest = Double.POSITIVE_INFINITY;
+        double[] unbled = new double[end - first];
+        for (int place = first; place < end; place++) {
+            unbled[place - first] = instant.voltsUnbled(place);
+            lowest = Math.min(lowest, unbled[place - first]);
+        }
+        for (int place = first; place < end; place++) {
+            bleedAmps[place] = unbled[place - first] > lowest + with.withinVolts() ? with.meanAmps() : 0;
+        }
+    }
+
+    Tally tally() {
+        return tally;
+    }
+
+    /** Which limit of the demand holds at the instant shown. */
+    Demand.Limit limit() {
+        return demand.limit(instant.emf, instant.ohms);
+    }
+
+    /** The most the packs could give at the instant shown [W]. */
+    double mostWatts() {
+        return instant.emf * instant.emf / (4 * instant.ohms);
+    }
+
+    double beganSeconds() {
+        return beganSeconds;
+    }
+
+    @Override
+    public double seconds() {
+        return acceptedSeconds + aheadSeconds;
+    }
+
+    @Override
+    public double stepSeconds() {
+        return seconds() - beganSeconds;
+    }
+
+    @Override
+    public int step() {
+        return step;
+    }
+
+    @Override
+    public double volts() {
+        return instant.volts;
+    }
+
+    @Override
+    public double amps() {
+        return instant.amps;
+    }
+
+    @Override
+    public double stepCoulombs() {
+        return aheadSeconds == 0 ? stepCoulombs : stepCoulombs + Math.abs(mean.amps) * aheadSeconds;
+    }
+
+    @Override
+    public int packs() {
+        return instant.packs();
+    }
+
+    @Override
+    public double packAmps(int pack) {
+        return instant.packAmps[pack];
+    }
+
+    @Override
+    public int cells() {
+        return shown.charge.length;
+    }
+
+    @Override
+    public double cellVolts(int cell) {
+        return instant.placeVolts[instant.placeOf(cell)];
+    }
+
+    @Override
+    public double cellRestVolts(int cell) {
+        return shown.restVolts[cell];
+    }
+
+    @Override
+    public double cellCharge(int cell) {
+        return shown.charge[cell];
+    }
+
+    @Override
+    public double cellAmps(int cell) {
+        return instant.cellAmps[cell];
+    }
+
+    @Override
+    public double cellKelvins(int cell) {
+        return shown.kelvins[cell];
+    }
+
+    @Override
+    public double lowestCellVolts() {
+        return instant.lowestVolts;
+    }
+
+    @Override
+    public double highestCellVolts() {
+        return instant.highestVolts;
+    }
+}
