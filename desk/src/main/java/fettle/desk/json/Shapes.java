@@ -3,12 +3,12 @@ package fettle.desk.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.charge.TaskKind;
@@ -78,9 +78,7 @@ public final class Shapes {
     }
 
     private static <T> void label(SimpleModule module, Class<T> type, Function<T, String> label) {
-        module.addSerializer(type, new StdSerializer<T>(type) {
-            private static final long serialVersionUID = 1L;
-
+        module.addSerializer(type, new JsonSerializer<T>() {
             @Override
             public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
                 json.writeString(label.apply(value));

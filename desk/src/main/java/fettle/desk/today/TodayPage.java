@@ -61,8 +61,6 @@ public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Co
 
     private static Row row(PackReview review, Function<Pack, List<Rule>> rules, Figures figures) {
         Assessment found = review.assessment();
-        String reason =
-                found.findings().isEmpty() ? "" : found.findings().get(0).statement();
         return new Row(
                 found.pack().tag(),
                 label(found),
