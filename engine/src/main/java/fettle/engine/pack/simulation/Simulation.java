@@ -138,12 +138,12 @@ public final class Simulation {
         refuseUnlessFinite(step);
         if (changed(step, limit)) {
             double at = locate(step, limit, dt);
-            reaches &= at == dt;
+            reaches &= at >= dt;
             dt = at;
         }
         network.accept(reaches ? target : now + dt);
         peaks.watch(network);
-        if (reaches && target == nextSample) {
+        if (reaches && target >= nextSample) {
             sample++;
             recorder.take(network);
         }
