@@ -85,8 +85,8 @@ final class ChargingTasks {
 
     private Task toStorageFromAbove(Estimate charge, double high, Instant fullSince) {
         Estimate out = coulombs(charge, charge.value() - high);
-        Optional<Means.Place> place = means.bestDischarge(pack);
-        String how = place.map(found -> ", about " + dischargeTime(out, found) + " on " + found.print())
+        Optional<DischargeCurrent> current = means.bestDischarge(pack);
+        String how = current.map(found -> " " + found.print(out))
                 .orElse("; no registered port discharges it: use it in a craft, then check it");
         Instant due = fullSince.plusSeconds((long) limits.si(Quantity.STORAGE_TIME));
         return new Task(
@@ -97,17 +97,21 @@ final class ChargingTasks {
                         + limits.rule(Quantity.STORAGE_TIME).print(),
                 due,
                 "Stay with it while it discharges; never below the storage band.",
-                Working.of(new Step(
-                        "discharge to storage",
-                        "(z − z(top of the storage band)) · capacity",
-                        List.of(
-                                "z = " + TradeUnit.PERCENT.print(charge, 0),
-                                "top of the band "
-                                        + limits.rule(Quantity.STORAGE_HIGH).print() + " = "
-                                        + TradeUnit.PERCENT.print(high, 0),
-                                "capacity = " + TradeUnit.MILLIAMPERE_HOUR.print(pack.ratedCapacityCoulombs(), 0)),
-                        TradeUnit.MILLIAMPERE_HOUR.print(out, 0),
-                        limits.rule(Quantity.STORAGE_HIGH).citation())));
+                storageWorking(charge, high, out, current));
+    }
+
+    private Working storageWorking(Estimate charge, double high, Estimate out, Optional<DischargeCurrent> current) {
+        Step discharge = new Step(
+                "discharge to storage",
+                "(z − z(top of the storage band)) · capacity",
+                List.of(
+                        "z = " + TradeUnit.PERCENT.print(charge, 0),
+                        "top of the band " + limits.rule(Quantity.STORAGE_HIGH).print() + " = "
+                                + TradeUnit.PERCENT.print(high, 0),
+                        "capacity = " + TradeUnit.MILLIAMPERE_HOUR.print(pack.ratedCapacityCoulombs(), 0)),
+                TradeUnit.MILLIAMPERE_HOUR.print(out, 0),
+                limits.rule(Quantity.STORAGE_HIGH).citation());
+        return current.map(found -> Working.of(discharge, found.step())).orElseGet(() -> Working.of(discharge));
     }
 
     private Task charging(TaskKind kind, Estimate charge, double target, @Nullable Instant due, String reason) {
@@ -190,11 +194,6 @@ final class ChargingTasks {
                 fraction * capacity,
                 charge.standardDeviation() * capacity,
                 charge.times(capacity).drivers());
-    }
-
-    private String dischargeTime(Estimate out, Means.Place place) {
-        double volts = pack.cellsInSeries() * pack.chemistry().nominalVolts();
-        return TradeUnit.MINUTE.print(out.times(volts / place.port().dischargeWatts()), 0);
     }
 
     private static Step timeStep(Estimate in, ChargeCurrent current, Estimate seconds, double target) {

@@ -27,9 +27,12 @@ record Means(List<Charger> chargers, List<Source> sources) {
                 .max(Comparator.comparingDouble(ChargeCurrent::amps));
     }
 
-    /** The port with the largest discharge power for a pack. */
-    Optional<Place> bestDischarge(Pack pack) {
-        return fitting(pack).filter(place -> watts(place) > 0).max(Comparator.comparingDouble(Means::watts));
+    /** The port that discharges a pack fastest within every limit; none if no charger discharges it. */
+    Optional<DischargeCurrent> bestDischarge(Pack pack) {
+        return fitting(pack)
+                .filter(place -> watts(place) > 0)
+                .map(place -> DischargeCurrent.of(pack, place, watts(place)))
+                .max(Comparator.comparingDouble(DischargeCurrent::amps));
     }
 
     /** The port with the largest bleed current for a pack. */

@@ -103,6 +103,12 @@ class TaskPlannerTest {
     }
 
     @Test
+    void aSmallPackIsDischargedAtNoMoreThanItsOneHourCurrent() {
+        Task task = only(TaskKind.STORE, plan(history(lipo(1, 450), check(1, 4.19)), charger(20, 1000, 1000), 1000));
+        assertThat(task.instruction()).contains(" at 0.45 A, about ");
+    }
+
+    @Test
     void balancingTimeIsTheChargeDifferenceOverTheBleedCurrent() {
         PackHistory history = history(lipo(2, 1000), check(1, 4.18, 4.15));
         Task task = only(TaskKind.BALANCE, plan(history, charger(20, 1000, 1000), 1000));
