@@ -52,14 +52,25 @@ public record FourBar(
         faults.range("armNeutral", "arm direction", armNeutralRadians, TradeUnit.DEGREE, -360, 360, "Give degrees.");
         faults.range("hornNeutral", "horn direction", hornNeutralRadians, TradeUnit.DEGREE, -360, 360, "Give degrees.");
         faults.refuse();
-        Closure parts =
-                new Closure(armMetres, hornMetres, hingeXMetres, hingeYMetres, armNeutralRadians, hornNeutralRadians);
-        if (!parts.clearOfLines(STRAIGHT) || !parts.reversed().clearOfLines(STRAIGHT)) {
+        if (standsStraight(armMetres, hornMetres, hingeXMetres, hingeYMetres, armNeutralRadians, hornNeutralRadians)) {
             throw new InputException(
                     "hornNeutral",
                     "at neutral the rod is in line with the arm or the horn, so the surface could move either way."
                             + " Turn the arm or the horn towards a right angle with the rod.");
         }
+    }
+
+    /** Whether the rod would stand in line with arm or horn at neutral; parameters as of the record. */
+    public static boolean standsStraight(
+            double armMetres,
+            double hornMetres,
+            double hingeXMetres,
+            double hingeYMetres,
+            double armNeutralRadians,
+            double hornNeutralRadians) {
+        Closure parts =
+                new Closure(armMetres, hornMetres, hingeXMetres, hingeYMetres, armNeutralRadians, hornNeutralRadians);
+        return !parts.clearOfLines(STRAIGHT) || !parts.reversed().clearOfLines(STRAIGHT);
     }
 
     /** The rod's length between the holes [m]. */

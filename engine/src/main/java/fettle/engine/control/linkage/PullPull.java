@@ -34,8 +34,12 @@ public record PullPull(FourBar first, FourBar second) implements Linkage {
                         first.hornMetres(),
                         first.hingeXMetres(),
                         first.hingeYMetres(),
-                        first.armNeutralRadians() - Math.signum(first.armNeutralRadians()) * Math.PI,
-                        first.hornNeutralRadians() - Math.signum(first.hornNeutralRadians()) * Math.PI));
+                        opposite(first.armNeutralRadians()),
+                        opposite(first.hornNeutralRadians())));
+    }
+
+    private static double opposite(double direction) {
+        return direction > 0 ? direction - Math.PI : direction + Math.PI;
     }
 
     @Override

@@ -144,6 +144,14 @@ class SurfaceDriveTest {
     }
 
     @Test
+    void straightArmsMayPointAft() {
+        PullPull below = PullPull.straight(new FourBar(0.012, 0.012, 0, -0.300, 0, 0));
+
+        assertThat(below.second().armNeutralRadians()).isCloseTo(Math.PI, within(1e-12));
+        assertThat(below.at(0.4).surfaceRadians()).isCloseTo(0.4, within(1e-12));
+    }
+
+    @Test
     void refusesCablesThatPullAgainstEachOther() {
         assertThatThrownBy(() ->
                         new PullPull(parallelogram(), new FourBar(0.012, 0.012, 0.1, 0, -Math.PI / 2, Math.PI / 2)))

@@ -40,17 +40,31 @@ public record Fittings(
         if (armNeutralsRadians.isEmpty()) {
             faults.add("armNeutrals", "no direction of the arm is given. Give at least its direction at neutral.");
         }
+        String mend = "Measure from the pivot to the hole.";
+        armHolesMetres.forEach(
+                hole -> faults.range("armHoles", "hole of the servo arm", hole, TradeUnit.MILLIMETRE, 2, 100, mend));
+        hornHolesMetres.forEach(
+                hole -> faults.range("hornHoles", "hole of the horn", hole, TradeUnit.MILLIMETRE, 2, 200, mend));
         faults.range(
                 "servoTravel", "servo travel", servoTravelRadians, TradeUnit.DEGREE, 5, 120, "Give one side's travel.");
         faults.refuse();
     }
 
-    /** Every linkage these parts make. */
+    /** How many ways there are to put them together. */
+    int combinations() {
+        return armHolesMetres.size() * hornHolesMetres.size() * armNeutralsRadians.size();
+    }
+
+    /** Every linkage these parts make; not those that stand in line at neutral, which could move either way. */
     Stream<FourBar> linkages() {
         return armHolesMetres.stream()
                 .flatMap(arm -> hornHolesMetres.stream()
-                        .flatMap(horn -> armNeutralsRadians.stream()
-                                .map(neutral -> new FourBar(
-                                        arm, horn, hingeXMetres, hingeYMetres, neutral, hornNeutralRadians))));
+                        .flatMap(horn -> armNeutralsRadians.stream().flatMap(neutral -> linkage(arm, horn, neutral))));
+    }
+
+    private Stream<FourBar> linkage(double arm, double horn, double neutral) {
+        return FourBar.standsStraight(arm, horn, hingeXMetres, hingeYMetres, neutral, hornNeutralRadians)
+                ? Stream.empty()
+                : Stream.of(new FourBar(arm, horn, hingeXMetres, hingeYMetres, neutral, hornNeutralRadians));
     }
 }

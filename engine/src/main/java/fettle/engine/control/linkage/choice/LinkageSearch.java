@@ -44,9 +44,11 @@ public final class LinkageSearch {
                                 .reversed()))
                 .toList();
         if (found.isEmpty()) {
-            throw new InputException("throws", noneServes(linkages, fittings, wanted));
+            throw new InputException(
+                    "throws", linkages.isEmpty() ? allStraight() : noneServes(linkages, fittings, wanted));
         }
-        return new LinkageChoices(found, linkages.size(), Working.of(step(found.get(0), wanted)), Caution.refitting());
+        return new LinkageChoices(
+                found, fittings.combinations(), Working.of(step(found.get(0), wanted)), Caution.refitting());
     }
 
     private static Optional<LinkageChoice> choice(FourBar linkage, Fittings fittings, WantedThrows wanted) {
@@ -89,12 +91,17 @@ public final class LinkageSearch {
         return peak;
     }
 
+    private static String allStraight() {
+        return "in every combination the rod is in line with the arm or the horn at neutral, so the surface could move"
+                + " either way. Turn the arm or the horn.";
+    }
+
     private static String noneServes(List<FourBar> linkages, Fittings fittings, WantedThrows wanted) {
         FourBar closest = linkages.stream()
                 .max(Comparator.comparingDouble(linkage -> shareReached(linkage, fittings, wanted)))
                 .orElseThrow();
         double travel = fittings.servoTravelRadians();
-        return "none of the " + linkages.size() + " combinations gives "
+        return "none of the " + fittings.combinations() + " combinations gives "
                 + TradeUnit.DEGREE.print(wanted.upRadians(), 1) + " up and "
                 + TradeUnit.DEGREE.print(wanted.downRadians(), 1) + " down within ±"
                 + TradeUnit.DEGREE.print(travel, 0) + " of the servo, " + MARGIN_DEGREES

@@ -63,6 +63,20 @@ class LinkageSearchTest {
     }
 
     @Test
+    void passesOverClockingsThatStandInLine() {
+        List<Double> clockings = List.of(Math.atan2(0.012, 0.1), Math.PI / 2);
+
+        LinkageChoices choices =
+                LinkageSearch.search(fittings(List.of(0.010), List.of(0.012), clockings), throwsOf(20, 20));
+
+        assertThat(choices.tried()).isEqualTo(2);
+        assertThat(choices.bestFirst()).hasSize(1);
+        assertThatThrownBy(() -> LinkageSearch.search(
+                        fittings(List.of(0.010), List.of(0.012), clockings.subList(0, 1)), throwsOf(20, 20)))
+                .hasMessageContaining("in line");
+    }
+
+    @Test
     void asksForHoles() {
         assertThatThrownBy(() -> fittings(List.of(), List.of(), SQUARE))
                 .hasMessageContaining("servo arm")
