@@ -8,26 +8,65 @@ import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Run;
+import fettle.engine.units.Fault;
+import fettle.engine.units.InputException;
+import fettle.workshop.EntryPreview.LineProblem;
+import fettle.workshop.entry.Entry;
+import fettle.workshop.entry.EntryLine;
+import fettle.workshop.entry.KnownKit;
+import fettle.workshop.entry.LineReading;
+import fettle.workshop.entry.Problem;
 import java.util.function.BiFunction;
 
 /** Takes checks, charges and runs. Each is journalled and can be undone. */
 public final class Entries {
     private final Ledger ledger;
     private final Shelf<Pack> packs;
+    private final KnownKit kit;
 
-    Entries(Ledger ledger, Shelf<Pack> packs) {
+    Entries(Ledger ledger, Shelf<Pack> packs, KnownKit kit) {
         this.ledger = ledger;
         this.packs = packs;
+        this.kit = kit;
     }
 
     /** What would be saved for an entry line, e.g. {@code P07 3.84 3.83 3.85 3.84 21C rest 2h}. Saves nothing. */
     public EntryPreview preview(String line) {
-        throw new UnsupportedOperationException();
+        LineReading reading = read(line);
+        return new EntryPreview(
+                line,
+                reading.packTag(),
+                reading.understood(),
+                reading.problems().stream()
+                        .map(problem -> new LineProblem(problem.column(), problem.part(), problem.sentence()))
+                        .toList(),
+                reading.questions());
     }
 
-    /** Saves an entry line; throws {@link fettle.engine.units.InputException} with every problem if it cannot be. */
+    /** Saves an entry line; throws {@link InputException} with every problem if it cannot be. */
     public JournalEntry enter(String line) {
-        throw new UnsupportedOperationException();
+        LineReading reading = read(line);
+        String tag = reading.packTag();
+        Entry entry = reading.entry();
+        if (tag == null || entry == null) {
+            throw new InputException(
+                    reading.problems().stream().map(Entries::fault).toList());
+        }
+        if (entry instanceof Entry.OfCharge charge) {
+            return addCharge(tag, charge.charge(), line);
+        }
+        if (entry instanceof Entry.OfRun run) {
+            return addRun(tag, run.run(), line);
+        }
+        return addCheck(tag, ((Entry.OfCheck) entry).check(), line);
+    }
+
+    private LineReading read(String line) {
+        return EntryLine.read(line, kit, ledger.clock());
+    }
+
+    private static Fault fault(Problem problem) {
+        return new Fault("line", "column " + problem.column() + ": " + problem.sentence());
     }
 
     /** Saves a check; {@code typed} is the input as typed, kept for ever. */

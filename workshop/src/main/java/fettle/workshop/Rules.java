@@ -7,6 +7,7 @@ import fettle.book.store.Note;
 import fettle.book.store.Stored;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.pack.Pack;
+import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.Rule;
 import fettle.engine.rule.RuleOverride;
@@ -36,6 +37,11 @@ public final class Rules {
         }
         Pack pack = packs.find(packTag).item();
         return set().limitsFor(chemistry, pack.tag(), pack.makersLimits()).all();
+    }
+
+    /** The limits in force for a pack. */
+    Limits limits(Pack pack) {
+        return set().limitsFor(pack.chemistry(), pack.tag(), pack.makersLimits());
     }
 
     /**

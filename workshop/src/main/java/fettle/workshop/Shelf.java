@@ -8,6 +8,7 @@ import fettle.book.store.Stored;
 import fettle.engine.units.InputException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** One kind of kit: packs, craft, chargers or sources. Every change is journalled and can be undone. Thread-safe. */
@@ -36,6 +37,11 @@ public final class Shelf<T> {
     /** The item of that name in any case; throws {@link UnknownNameException} where there is none. */
     public Registered<T> find(String name) {
         return registered(stored(name));
+    }
+
+    /** The item of that name in any case; empty where there is none. */
+    Optional<Registered<T>> named(String name) {
+        return ledger.use(() -> items.named(name)).map(this::registered);
     }
 
     public JournalEntry add(T item) {

@@ -66,7 +66,7 @@ public final class Workshop implements AutoCloseable {
     }
 
     public Entries entries() {
-        return new Entries(ledger, packs);
+        return new Entries(ledger, packs, new BookKit(packs, craft, rules));
     }
 
     public Review review() {

@@ -62,6 +62,16 @@ public final class QuantityText {
         return unit.toSi(figure.value());
     }
 
+    /** True if it is a number with a unit of this measure. */
+    public static boolean measures(String written, Measure measure) {
+        boolean compound =
+                measure == Measure.DURATION && CompoundDuration.seconds(written).isPresent();
+        return compound
+                || Figure.of(written)
+                        .flatMap(figure -> measure.unit(figure.unit()))
+                        .isPresent();
+    }
+
     /** Writes a quantity in the first unit of its measure, and with the fewest decimals, that read back exactly. */
     public static String write(double si, Measure measure) {
         return measure.units().stream()

@@ -1,0 +1,31 @@
+package fettle.workshop.entry;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The words of a line still to be read. Not thread-safe. */
+final class Words {
+    private final List<Word> all;
+    private int at;
+
+    Words(List<Word> all) {
+        this.all = all;
+    }
+
+    boolean hasNext() {
+        return at < all.size();
+    }
+
+    Word next() {
+        return all.get(at++);
+    }
+
+    Optional<Word> peek() {
+        return peek(0);
+    }
+
+    /** The word that many behind the next one. */
+    Optional<Word> peek(int ahead) {
+        return at + ahead < all.size() ? Optional.of(all.get(at + ahead)) : Optional.empty();
+    }
+}
