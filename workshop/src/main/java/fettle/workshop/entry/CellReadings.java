@@ -26,7 +26,7 @@ final class CellReadings {
     void add(Word word, Optional<Double> value, double instead, Frame frame) {
         words.add(word);
         si.add(value.orElse(instead));
-        allRead &= value.isPresent();
+        allRead = allRead && value.isPresent();
         frame.origin(field + "." + words.size(), word);
     }
 
