@@ -70,6 +70,12 @@ public final class OpenCircuit {
         return of(charge, volts);
     }
 
+    /** The same curve, all of it higher [V]; lower where negative. */
+    public OpenCircuit raised(double byVolts) {
+        return new OpenCircuit(
+                charge, Arrays.stream(volts).map(v -> v + byVolts).toArray());
+    }
+
     /** Rest volts [V] at a charge fraction. */
     public double volts(double chargeFraction) {
         return volts(piece(chargeFraction), chargeFraction);
