@@ -30,7 +30,7 @@ class PowerTest {
 
     @Test
     void aTiredPackStopsAtItsWeakestCellsVoltsAndKeepsTheRestOfItsCharge() {
-        LoadAnswer answer = LoadAnswer.ofCurrent(pack(0.012, Doubt.NONE).withMass(5), LIPO, 30);
+        LoadAnswer answer = LoadAnswer.ofCurrent(pack(0.012, Doubt.NONE).withMass(5), LIPO, 35);
         assertThat(answer.binding()).startsWith("the weakest cell's volts under load");
         assertThat(answer.left().value()).isGreaterThan(0.21);
         assertThat(answer.lowestCell().value()).isCloseTo(3.3, within(0.31));
