@@ -1,0 +1,126 @@
+package fettle.engine.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What makes a trace less trustworthy or less complete than it looks, in sentences. */
+final class Oddities {
+    private static final double STUCK_SECONDS = 60;
+    private static final int STUCK_SAMPLES = 20;
+    private static final double JUMP_SHARE = 0.02;
+    private static final double SWAP_SHARE = 0.05;
+
+    private final Trace trace;
+    private final List<Segment> segments;
+    private final List<String> found = new ArrayList<>();
+
+    private Oddities(Trace trace, List<Segment> segments) {
+        this.trace = trace;
+        this.segments = segments;
+    }
+
+    static List<String> of(Trace trace, List<Segment> segments) {
+        Oddities oddities = new Oddities(trace, segments);
+        oddities.missing();
+        oddities.constant("pack volts", trace.packVolts());
+        oddities.constant("current", trace.currentAmps());
+        oddities.constant("temperature", trace.temperatureKelvins());
+        for (int cell = 1; cell <= trace.cells(); cell++) {
+            oddities.constant("cell " + cell + "'s volts", trace.cellVolts()[cell - 1]);
+        }
+        oddities.stuckCurrent();
+        oddities.swaps();
+        return List.copyOf(oddities.found);
+    }
+
+    private void missing() {
+        if (!trace.hasCurrent()) {
+            found.add("no current was logged: charge, energy and resistance cannot be known; volts alone are used.");
+        }
+        if (!trace.hasVolts()) {
+            found.add("no volts were logged: energy, limits of volts and resistance cannot be known.");
+        }
+        if (!trace.hasTemperature()) {
+            found.add("no temperature was logged: heat and charging in the cold cannot be told.");
+        }
+    }
+
+    private void constant(String what, double[] values) {
+        if (values.length < 2) {
+            return;
+        }
+        for (double value : values) {
+            if (value != values[0]) {
+                return;
+            }
+        }
+        found.add(what + " never changes in " + values.length + " samples: the sensor may not be connected.");
+    }
+
+    /** The current at one exact value above rest for long while the volts move. */
+    private void stuckCurrent() {
+        if (!trace.hasCurrent() || !trace.hasVolts()) {
+            return;
+        }
+        double[] amps = trace.currentAmps();
+        double[] time = trace.timeSeconds();
+        double load = Segmentation.loadAmps(trace);
+        int from = 0;
+        for (int i = 1; i <= amps.length; i++) {
+            if (i < amps.length && amps[i] == amps[from]) {
+                continue;
+            }
+            double seconds = time[i - 1] - time[from];
+            boolean many = i - from >= STUCK_SAMPLES && seconds >= STUCK_SECONDS;
+            if (many && Math.abs(amps[from]) > load && jumps(from, i)) {
+                found.add(String.format(
+                        Locale.ROOT,
+                        "current stays at exactly %.3f A for %.0f s from %.1f s while the volts jump: the sensor may have"
+                                + " stuck.",
+                        amps[from],
+                        seconds,
+                        time[from]));
+            }
+            from = i;
+        }
+    }
+
+    /** Whether the volts move by more than 2 % from one sample to the next. */
+    private boolean jumps(int from, int to) {
+        double[] volts = trace.packVolts();
+        for (int i = from + 1; i < to; i++) {
+            if (Math.abs(volts[i] - volts[i - 1]) > JUMP_SHARE * volts[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Rest volts that jump across a gap with no charge seen between. */
+    private void swaps() {
+        if (!trace.hasVolts()) {
+            return;
+        }
+        for (int i = 1; i < segments.size(); i++) {
+            Segment before = segments.get(i - 1);
+            Segment after = segments.get(i);
+            if (before.kind().isCharge() || after.kind().isLoaded()) {
+                continue;
+            }
+            double last = trace.packVolts()[before.to() - 1];
+            double first = trace.packVolts()[after.from()];
+            boolean gap =
+                    trace.timeSeconds()[after.from()] - trace.timeSeconds()[before.to() - 1] > Gaps.limitSeconds(trace);
+            if (gap && first > last * (1 + SWAP_SHARE)) {
+                found.add(String.format(
+                        Locale.ROOT,
+                        "volts at rest rise from %.2f to %.2f V across the gap at %.0f s with no charge seen: another pack,"
+                                + " or a charge that was not logged.",
+                        last,
+                        first,
+                        trace.timeSeconds()[after.from()]));
+            }
+        }
+    }
+}
