@@ -7,16 +7,20 @@ final class CellStates {
     final double[] pair2Volts;
     final double[] kelvins;
 
-    /** Rest volts and their slope at the charge. */
+    /** Rest volts at the charge [V]. */
     final double[] restVolts;
-
-    final double[] restSlope;
 
     /** Resistances at charge and temperature [Ω]. */
     final double[] r0;
 
     final double[] r1;
     final double[] r2;
+
+    /** One over the temperature [1/K]. */
+    final double[] perKelvin;
+
+    /** Temperature factor on the resistances. */
+    final double[] factor;
 
     /** Rest volts less the pairs' volts: what stands behind R0 [V]. */
     final double[] emf;
@@ -27,10 +31,11 @@ final class CellStates {
         pair2Volts = new double[cells];
         kelvins = new double[cells];
         restVolts = new double[cells];
-        restSlope = new double[cells];
+        perKelvin = new double[cells];
         r0 = new double[cells];
         r1 = new double[cells];
         r2 = new double[cells];
+        factor = new double[cells];
         emf = new double[cells];
     }
 }

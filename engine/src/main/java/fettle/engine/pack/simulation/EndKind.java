@@ -65,41 +65,25 @@ public enum EndKind {
     CELL_CHARGE_AT_MOST("cell_charge_at_most", "charge of any cell at most", TradeUnit.PERCENT) {
         @Override
         double excess(Moment now, double value) {
-            double lowest = Double.POSITIVE_INFINITY;
-            for (int cell = 0; cell < now.cells(); cell++) {
-                lowest = Math.min(lowest, now.cellCharge(cell));
-            }
-            return value - lowest;
+            return value - now.lowestCellCharge();
         }
     },
     CELL_CHARGE_AT_LEAST("cell_charge_at_least", "charge of any cell at least", TradeUnit.PERCENT) {
         @Override
         double excess(Moment now, double value) {
-            double highest = Double.NEGATIVE_INFINITY;
-            for (int cell = 0; cell < now.cells(); cell++) {
-                highest = Math.max(highest, now.cellCharge(cell));
-            }
-            return highest - value;
+            return now.highestCellCharge() - value;
         }
     },
     TEMPERATURE_AT_LEAST("temperature_at_least", "temperature of any cell at least", TradeUnit.CELSIUS) {
         @Override
         double excess(Moment now, double value) {
-            double hottest = Double.NEGATIVE_INFINITY;
-            for (int cell = 0; cell < now.cells(); cell++) {
-                hottest = Math.max(hottest, now.cellKelvins(cell));
-            }
-            return hottest - value;
+            return now.hottestKelvins() - value;
         }
     },
     TEMPERATURE_AT_MOST("temperature_at_most", "temperature of every cell at most", TradeUnit.CELSIUS) {
         @Override
         double excess(Moment now, double value) {
-            double hottest = Double.NEGATIVE_INFINITY;
-            for (int cell = 0; cell < now.cells(); cell++) {
-                hottest = Math.max(hottest, now.cellKelvins(cell));
-            }
-            return value - hottest;
+            return value - now.hottestKelvins();
         }
     };
 

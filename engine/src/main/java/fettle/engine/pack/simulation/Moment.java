@@ -49,4 +49,13 @@ public interface Moment {
 
     /** Highest terminal volts of any cell [V]. */
     double highestCellVolts();
+
+    /** Lowest charge of any cell as a fraction. */
+    double lowestCellCharge();
+
+    /** Highest charge of any cell as a fraction. */
+    double highestCellCharge();
+
+    /** Temperature of the hottest cell [K]. */
+    double hottestKelvins();
 }

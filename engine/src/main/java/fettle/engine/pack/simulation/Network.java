@@ -19,6 +19,10 @@ final class Network implements Moment {
     private final Ladder mean;
     private final Ladder instant;
     private final double[] bleedAmps;
+
+    /** Currents of the cells at the accepted instant [A]. */
+    private final double[] firstAmps;
+
     private final Optional<Balancer> balancer;
     private CellStates now;
     private CellStates ahead;
@@ -47,6 +51,7 @@ final class Network implements Moment {
         int places =
                 bench.packs().stream().mapToInt(pack -> pack.groups().size()).sum();
         bleedAmps = new double[places];
+        firstAmps = new double[cells.size()];
         mean = new Ladder(bench, bleedAmps);
         instant = new Ladder(bench, bleedAmps);
         bank.complete(now);
@@ -60,7 +65,7 @@ final class Network implements Moment {
         beganSeconds = acceptedSeconds;
         stepCoulombs = 0;
         instant.solve(now.emf, now.r0, demand);
-        setBleed();
+        settle();
     }
 
     /** Computes the instant {@code dt} seconds after the accepted one, and shows it. */
@@ -69,15 +74,16 @@ final class Network implements Moment {
             bank.clearCorrections();
             corrected = false;
         }
-        bank.mean(now, dt, mean.cellAmps);
+        bank.mean(now, dt, firstAmps);
         mean.solve(bank.meanEmf, bank.meanOhms, demand);
-        boolean held = bank.advance(now, ahead, mean.cellAmps);
+        boolean held = bank.charge(now, ahead, mean.cellAmps);
         for (int i = 0; !held && i < MOST_CORRECTIONS; i++) {
             corrected = true;
             held = bank.correct(now, ahead, mean.cellAmps) <= SOLVED_VOLTS;
             mean.solve(bank.meanEmf, bank.meanOhms, demand);
-            bank.advance(now, ahead, mean.cellAmps);
+            bank.charge(now, ahead, mean.cellAmps);
         }
+        bank.advance(now, ahead, mean.cellAmps);
         instant.solve(ahead.emf, ahead.r0, demand);
         shown = ahead;
         aheadSeconds = dt;
@@ -93,16 +99,20 @@ final class Network implements Moment {
         shown = now;
         acceptedSeconds = seconds;
         aheadSeconds = 0;
-        setBleed();
+        settle();
     }
 
-    private void setBleed() {
-        if (balancer.isEmpty()) {
-            return;
+    private void settle() {
+        if (balancer.isPresent()) {
+            setBleed(balancer.get());
         }
+        System.arraycopy(instant.cellAmps, 0, firstAmps, 0, firstAmps.length);
+    }
+
+    private void setBleed(Balancer with) {
         double[] before = bleedAmps.clone();
         for (int pack = 0; pack < instant.packs(); pack++) {
-            setBleed(balancer.get(), instant.firstPlace(pack), instant.firstPlace(pack + 1), before);
+            setBleed(with, instant.firstPlace(pack), instant.firstPlace(pack + 1), before);
         }
         if (!Arrays.equals(before, bleedAmps)) {
             instant.solve(now.emf, now.r0, demand);
@@ -217,5 +227,20 @@ final class Network implements Moment {
     @Override
     public double highestCellVolts() {
         return instant.highestVolts;
+    }
+
+    @Override
+    public double lowestCellCharge() {
+        return bank.lowestCharge();
+    }
+
+    @Override
+    public double highestCellCharge() {
+        return bank.highestCharge();
+    }
+
+    @Override
+    public double hottestKelvins() {
+        return bank.hottestKelvins();
     }
 }

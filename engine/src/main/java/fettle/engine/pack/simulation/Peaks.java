@@ -13,16 +13,12 @@ final class Peaks {
     private final double[] seconds = new double[value.length];
 
     void watch(Moment now) {
-        double hottest = Double.NEGATIVE_INFINITY;
-        for (int cell = 0; cell < now.cells(); cell++) {
-            hottest = Math.max(hottest, now.cellKelvins(cell));
-        }
         double at = now.seconds();
         low(0, now.volts(), at);
         low(1, -now.volts(), at);
         low(2, now.lowestCellVolts(), at);
         low(3, -now.highestCellVolts(), at);
-        low(4, -hottest, at);
+        low(4, -now.hottestKelvins(), at);
         low(5, -Math.abs(now.amps()), at);
     }
 

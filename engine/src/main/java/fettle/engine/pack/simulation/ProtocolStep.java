@@ -24,4 +24,15 @@ public record ProtocolStep(String name, Demand demand, List<End> ends, double st
     public ProtocolStep withStepSeconds(double seconds) {
         return new ProtocolStep(name, demand, ends, seconds);
     }
+
+    /** The earliest time condition among its ends [s]; infinite without one. */
+    double mostSeconds() {
+        double most = Double.POSITIVE_INFINITY;
+        for (End end : ends) {
+            if (end.kind() == EndKind.AFTER) {
+                most = Math.min(most, end.value());
+            }
+        }
+        return most;
+    }
 }

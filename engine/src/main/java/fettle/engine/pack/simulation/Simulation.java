@@ -2,9 +2,7 @@ package fettle.engine.pack.simulation;
 
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -22,11 +20,6 @@ public final class Simulation {
     private static final int HALVINGS = 30;
 
     private static final double SAME_TIME = 1e-9;
-    private static final double LEAST_CHARGE = -0.5;
-    private static final double MOST_CHARGE = 1.5;
-    private static final double STILL_CHARGE = 1e-12;
-    private static final double STILL_KELVINS = 1e-7;
-    private static final double SECONDS_PER_MINUTE = 60;
 
     private final Bench bench;
     private final Protocol protocol;
@@ -34,9 +27,9 @@ public final class Simulation {
     private final Recorder recorder;
     private final double sampleSeconds;
     private final Progress progress;
+    private final Refusals refusals;
     private final Peaks peaks = new Peaks();
     private long sample = 1;
-    private double[] lastLook = {};
 
     private Simulation(Bench bench, Protocol protocol, Recorder recorder, double sampleSeconds, Progress progress) {
         this.bench = bench;
@@ -45,6 +38,7 @@ public final class Simulation {
         this.sampleSeconds = sampleSeconds;
         this.progress = progress;
         this.network = new Network(bench);
+        this.refusals = new Refusals(network);
     }
 
     /** Runs without recording. */
@@ -92,7 +86,7 @@ public final class Simulation {
     private StepOutcome run(ProtocolStep step) {
         Passed before = network.tally().passed();
         network.begin(step.demand());
-        refuseUnlessFinite(step);
+        refusals.unlessFinite(step);
         peaks.watch(network);
         recorder.take(network);
         StepOutcome.Terminals first = terminals();
@@ -101,7 +95,7 @@ public final class Simulation {
         if (limit != Demand.Limit.NONE) {
             limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
         }
-        lastLook = new double[0];
+        refusals.begin();
         while (endMet(step) == null) {
             advance(step, limit);
             if (network.limit() != limit) {
@@ -109,7 +103,10 @@ public final class Simulation {
                 limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
             }
             if (network.tally().steps() % STEPS_BETWEEN_LOOKS == 0) {
-                look(step);
+                if (!progress.goOn(network.seconds(), network.tally().steps())) {
+                    throw new CancelledException(network.seconds());
+                }
+                refusals.whenStill(step);
             }
         }
         recorder.take(network);
@@ -128,20 +125,21 @@ public final class Simulation {
     private void advance(ProtocolStep step, Demand.Limit limit) {
         double now = network.seconds();
         double nextSample = sampleSeconds * sample;
-        double target = Math.min(nextSample, timeEnd(step));
+        double target = Math.min(nextSample, network.beganSeconds() + step.mostSeconds());
         double dt = step.stepSeconds();
         boolean reaches = target - now <= dt * (1 + SAME_TIME);
         if (reaches && Math.abs(target - now - dt) > dt * SAME_TIME) {
             dt = target - now;
         }
         network.attempt(dt);
-        refuseUnlessFinite(step);
         if (changed(step, limit)) {
             double at = locate(step, limit, dt);
             reaches &= at >= dt;
             dt = at;
+            refusals.unlessFinite(step);
         }
         network.accept(reaches ? target : now + dt);
+        refusals.whenRunAway(step);
         peaks.watch(network);
         if (reaches && target >= nextSample) {
             sample++;
@@ -150,7 +148,7 @@ public final class Simulation {
     }
 
     private boolean changed(ProtocolStep step, Demand.Limit limit) {
-        return network.limit() != limit || conditionMet(step) != null;
+        return !Refusals.isFinite(network) || network.limit() != limit || conditionMet(step) != null;
     }
 
     private double locate(ProtocolStep step, Demand.Limit limit, double dt) {
@@ -168,16 +166,6 @@ public final class Simulation {
         }
         network.attempt(after);
         return after;
-    }
-
-    private double timeEnd(ProtocolStep step) {
-        double earliest = Double.POSITIVE_INFINITY;
-        for (End end : step.ends()) {
-            if (end.kind() == EndKind.AFTER) {
-                earliest = Math.min(earliest, network.beganSeconds() + end.value());
-            }
-        }
-        return earliest;
     }
 
     /** The first condition met at the instant shown; times are compared with what was aimed at. */
@@ -232,84 +220,5 @@ public final class Simulation {
             }
         }
         return ends;
-    }
-
-    /** Asks whether to go on, and refuses a step that has run away or come to a standstill. */
-    private void look(ProtocolStep step) {
-        if (!progress.goOn(network.seconds(), network.tally().steps())) {
-            throw new CancelledException(network.seconds());
-        }
-        double[] present = new double[2 * network.cells()];
-        for (int cell = 0; cell < network.cells(); cell++) {
-            present[2 * cell] = network.cellCharge(cell);
-            present[2 * cell + 1] = network.cellKelvins(cell);
-            if (present[2 * cell] < LEAST_CHARGE || present[2 * cell] > MOST_CHARGE) {
-                throw neverEnds(
-                        step,
-                        String.format(Locale.ROOT, "a cell has come to a charge of %.0f %%", 100 * present[2 * cell]));
-            }
-        }
-        if (Double.isInfinite(timeEnd(step)) && standsStill(present)) {
-            throw neverEnds(step, "nothing changes any more");
-        }
-        lastLook = present;
-    }
-
-    private boolean standsStill(double[] present) {
-        if (lastLook.length == 0) {
-            return false;
-        }
-        for (int cell = 0; cell < network.cells(); cell++) {
-            if (Math.abs(present[2 * cell] - lastLook[2 * cell]) > STILL_CHARGE
-                    || Math.abs(present[2 * cell + 1] - lastLook[2 * cell + 1]) > STILL_KELVINS) {
-                return false;
-            }
-        }
-        return Arrays.stream(present).allMatch(Double::isFinite);
-    }
-
-    private InputException neverEnds(ProtocolStep step, String why) {
-        List<String> wanted = step.ends().stream().map(End::sentence).toList();
-        return new InputException(
-                "ends",
-                String.format(
-                        Locale.ROOT,
-                        "step \"%s\" cannot end by %s: after %s in it %s (%.3f V, %.3f A, cells %.4f to %.4f V). Change the"
-                                + " figure, or add a time.",
-                        step.name(),
-                        String.join(" or ", wanted),
-                        clock(network.stepSeconds()),
-                        why,
-                        network.volts(),
-                        network.amps(),
-                        network.lowestCellVolts(),
-                        network.highestCellVolts()));
-    }
-
-    private void refuseUnlessFinite(ProtocolStep step) {
-        if (Double.isFinite(network.volts()) && Double.isFinite(network.amps())) {
-            return;
-        }
-        String where = "step \"" + step.name() + "\" after " + clock(network.stepSeconds());
-        if (step.demand() instanceof Demand.Power power) {
-            throw new InputException(
-                    "power",
-                    String.format(
-                            Locale.ROOT,
-                            "%s asks for %.3f W; the packs can give at most %.3f W there. Ask for less, or end the step"
-                                    + " at a higher voltage.",
-                            where,
-                            power.dischargeWatts(),
-                            network.mostWatts()));
-        }
-        throw new InputException(
-                "protocol",
-                where + " has no finite answer. A source without resistance meets cells without resistance.");
-    }
-
-    private static String clock(double seconds) {
-        return seconds < SECONDS_PER_MINUTE
-                ? String.format(Locale.ROOT, "%.3f s", seconds)
-                : String.format(Locale.ROOT, "%.1f min", seconds / SECONDS_PER_MINUTE);
     }
 }
