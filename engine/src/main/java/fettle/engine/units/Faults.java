@@ -33,6 +33,12 @@ public final class Faults {
                         + ". " + mend);
     }
 
+    /** Adds everything another collection found; says how many that were. */
+    public int addAll(Faults others) {
+        found.addAll(others.found);
+        return others.found.size();
+    }
+
     /** Throws if anything was found. */
     public void refuse() {
         if (!found.isEmpty()) {
