@@ -66,7 +66,8 @@ public record SurfaceDrive(Linkage linkage, PulseScale scale, double chordMetres
         }
         List<TravelPoint> points = new ArrayList<>();
         for (int step = 0; step <= intervals; step++) {
-            points.add(at(lowestSeconds + (highestSeconds - lowestSeconds) * step / intervals));
+            double part = (double) step / intervals;
+            points.add(at(lowestSeconds * (1 - part) + highestSeconds * part)); // meets both ends exactly
         }
         TravelPoint first = points.get(0);
         TravelPoint last = points.get(intervals);
