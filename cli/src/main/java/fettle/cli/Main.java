@@ -37,6 +37,9 @@ public final class Main {
         KitWords.addTo(root);
         root.addSubcommand("rule", group("Lists and changes the rules.", RULE_WORDS));
         root.addSubcommand("book", group("Keeps the book: backup, export and their way back.", BOOK_WORDS));
+        CommandLine work = group("Worksheets: what-if sums that need no book.", List.of());
+        WorksheetWord.addTo(work);
+        root.addSubcommand("work", work);
         for (String entry : ENTRY_WORDS) {
             // a reading may begin with a minus, e.g. -5C
             root.getSubcommands().get(entry).setUnmatchedOptionsArePositionalParams(true);

@@ -5,8 +5,6 @@ import fettle.engine.pack.Assessment;
 import fettle.engine.pack.CellState;
 import fettle.engine.pack.Finding;
 import fettle.engine.units.TradeUnit;
-import fettle.engine.working.Step;
-import fettle.engine.working.Working;
 import fettle.workshop.PackFile;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -38,17 +36,17 @@ final class PackText {
             lines.add("");
             lines.addAll(Wrapped.lines("why", finding.statement()));
             lines.addAll(Wrapped.lines("", finding.advice()));
-            working(finding.working(), detail, lines);
+            WorkingText.add(finding.working(), detail, lines);
         }
         for (Task task : file.review().tasks()) {
             lines.add("");
             lines.addAll(Wrapped.lines("do", ReviewTable.instruction(task, now, zone)));
             lines.addAll(Wrapped.lines("because", task.reason()));
-            working(task.working(), detail, lines);
+            WorkingText.add(task.working(), detail, lines);
         }
         lines.add("");
         counts(file, lines);
-        working(state.working(), detail, lines);
+        WorkingText.add(state.working(), detail, lines);
         return String.join(System.lineSeparator(), lines);
     }
 
@@ -79,20 +77,5 @@ final class PackText {
                 file.history().checks().size() + " checks, " + counts.charges() + " charges, " + counts.runs()
                         + " runs; over-discharged " + counts.overDischarges() + ", over-charged " + counts.overCharges()
                         + ", over-temperature " + counts.overTemperatures()));
-    }
-
-    private static void working(Working working, Detail detail, List<String> lines) {
-        if (detail == Detail.ANSWERS) {
-            return;
-        }
-        for (Step step : working.steps()) {
-            lines.addAll(Wrapped.lines("·", step.title() + ": " + step.formula()));
-            step.inputs().forEach(input -> lines.addAll(Wrapped.lines("", "  " + input)));
-            lines.addAll(Wrapped.lines("", "→ " + step.result()));
-            lines.addAll(Wrapped.lines(
-                    "",
-                    "(" + step.citation().text() + "; "
-                            + step.citation().status().label() + ")"));
-        }
     }
 }

@@ -20,6 +20,8 @@ final class EveryPageBrowserTest {
             "journal", "/journal",
             "add-pack", "/kit/add/packs",
             "edit-charger", "/kit/add/chargers",
+            "worksheets", "/worksheets",
+            "worksheet", "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
             "not-found", "/kit/packs/NONE");
 
     @TempDir

@@ -10,10 +10,10 @@ import java.util.regex.Pattern;
  * @param inSeries cells in series
  * @param inParallel cells in parallel, 1 if not stated
  */
-record CellsText(int inSeries, int inParallel) {
+public record CellsText(int inSeries, int inParallel) {
     private static final Pattern WRITTEN = Pattern.compile("(\\d{1,3})\\s*(?:[sS]\\s*(?:(\\d{1,3})\\s*[pP])?)?");
 
-    static CellsText parse(String typed) {
+    public static CellsText parse(String typed) {
         Matcher matcher = WRITTEN.matcher(typed.strip());
         if (!matcher.matches()) {
             throw new InputException(

@@ -21,11 +21,11 @@ import org.jspecify.annotations.Nullable;
  * <p>A field that cannot be read is replaced by a harmless value, so that the other fields are still checked; the
  * item made from it is never handed out, because {@link #make} refuses first.
  */
-final class TypedFields {
+public final class TypedFields {
     private final List<Fault> found = new ArrayList<>();
 
     /** A quantity that must be stated. */
-    double needed(String field, String what, String typed, Measure measure, TradeUnit bare, double instead) {
+    public double needed(String field, String what, String typed, Measure measure, TradeUnit bare, double instead) {
         if (typed.isBlank()) {
             found.add(new Fault(field, what + " is not stated. Write it in " + measure.choices() + "."));
             return instead;
@@ -35,7 +35,7 @@ final class TypedFields {
 
     /** A quantity that may be left empty. */
     @Nullable
-    Double optional(String field, String what, String typed, Measure measure, TradeUnit bare) {
+    public Double optional(String field, String what, String typed, Measure measure, TradeUnit bare) {
         return typed.isBlank()
                 ? null
                 : this.<@Nullable Double>read(field, () -> QuantityText.si(field, what, typed, measure, bare), null);
@@ -55,7 +55,7 @@ final class TypedFields {
     }
 
     /** Whatever a reader makes of a field; its faults are kept at this field. */
-    <T extends @Nullable Object> T read(String field, Supplier<T> reader, T instead) {
+    public <T extends @Nullable Object> T read(String field, Supplier<T> reader, T instead) {
         try {
             return reader.get();
         } catch (InputException refused) {
@@ -64,7 +64,7 @@ final class TypedFields {
         }
     }
 
-    void fault(String field, String sentence) {
+    public void fault(String field, String sentence) {
         found.add(new Fault(field, sentence));
     }
 
@@ -73,7 +73,7 @@ final class TypedFields {
      *
      * @param fieldOf the form's field for each field of the item that has another name
      */
-    <T> T make(Supplier<T> maker, Map<String, String> fieldOf) {
+    public <T> T make(Supplier<T> maker, Map<String, String> fieldOf) {
         T made = null;
         try {
             made = maker.get();

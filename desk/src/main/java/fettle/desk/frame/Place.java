@@ -5,6 +5,7 @@ public enum Place {
     TODAY("Today", "/"),
     KIT("Kit", "/kit"),
     RULES("Rules", "/kit/rules"),
+    WORKSHEETS("Worksheets", "/worksheets"),
     JOURNAL("Journal", "/journal");
 
     private final String label;

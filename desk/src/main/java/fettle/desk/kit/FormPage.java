@@ -34,13 +34,15 @@ public record FormPage(
                 || lines.stream().anyMatch(line -> !line.faults().isEmpty());
     }
 
-    static List<Line> lines(List<Field> fields, Map<String, String> words, List<Fault> faults) {
+    /** The fields with what stands in them and what is wrong there. */
+    public static List<Line> lines(List<Field> fields, Map<String, String> words, List<Fault> faults) {
         return fields.stream()
                 .map(field -> new Line(field, words.getOrDefault(field.key(), ""), at(field, faults)))
                 .toList();
     }
 
-    static List<String> atNoField(List<Field> fields, List<Fault> faults) {
+    /** What is wrong at none of the fields. */
+    public static List<String> atNoField(List<Field> fields, List<Fault> faults) {
         return faults.stream()
                 .filter(fault -> fields.stream().noneMatch(field -> belongs(fault, field)))
                 .map(Fault::sentence)

@@ -40,7 +40,8 @@ public record ChargeMeans(
         return new ChargeMeans(other, watts, sourceWatts, efficiency, endAmps * other / amps, balancer);
     }
 
-    ChargeMeans with(Optional<Balancer> other) {
+    /** The same with another balancer, or none. */
+    public ChargeMeans with(Optional<Balancer> other) {
         return new ChargeMeans(amps, watts, sourceWatts, efficiency, endAmps, other);
     }
 

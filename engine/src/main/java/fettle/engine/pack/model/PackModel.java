@@ -33,6 +33,7 @@ public record PackModel(
     /** Energy per mass of a pack whose mass is not known [J/kg]: 150 Wh/kg, from memory. */
     private static final double USUAL_JOULES_PER_KILOGRAM = 540_000;
 
+    private static final double LEAST_COULOMBS = TradeUnit.MILLIAMPERE_HOUR.toSi(10);
     private static final double LEAST_OHMS = 1e-5;
     private static final double MOST_OHMS = 2;
     private static final double ROOM_KELVINS = 298.15;
@@ -44,10 +45,12 @@ public record PackModel(
             faults.add("cells", name + " has no cells; expected at least one.");
         }
         for (int place = 0; place < cells.size(); place++) {
-            check(faults, name + " cell " + (place + 1), cells.get(place));
+            if (cells.indexOf(cells.get(place)) == place) { // told once for cells alike
+                check(faults, name + " cell " + (place + 1), cells.get(place));
+            }
         }
         faults.range("lead", name + ": lead resistance", leadOhms, TradeUnit.MILLIOHM, 0, 1000, "Give it in mΩ.");
-        faults.range("mass", name + ": mass", kilograms, TradeUnit.GRAM, 1, 100_000, "Weigh the pack, in g.");
+        faults.range("mass", name + ": mass", kilograms, TradeUnit.GRAM, 0.1, 100_000, "Weigh the pack, in g.");
         faults.range("temperature", name + ": temperature", kelvins, TradeUnit.CELSIUS, -40, 90, "Give it in °C.");
         faults.range("ambient", "ambient temperature", ambientKelvins, TradeUnit.CELSIUS, -40, 60, "Give it in °C.");
         faults.refuse();
@@ -60,7 +63,7 @@ public record PackModel(
                 what + ": capacity",
                 cell.capacityCoulombs(),
                 TradeUnit.MILLIAMPERE_HOUR,
-                10,
+                TradeUnit.MILLIAMPERE_HOUR.fromSi(LEAST_COULOMBS),
                 1_000_000,
                 "Give it in mAh, as on the label.");
         faults.range(
@@ -90,13 +93,14 @@ public record PackModel(
                     "cells",
                     name + " has " + cells + " cells; expected 1 to 100. Count the balance-lead wires less one.");
         }
-        double kilograms = cells * capacityCoulombs * chemistry.nominalVolts() / USUAL_JOULES_PER_KILOGRAM;
+        // a capacity that is refused must not have the mass refused as well
+        double joules = cells * Math.max(LEAST_COULOMBS, capacityCoulombs) * chemistry.nominalVolts();
         return new PackModel(
                 name,
                 chemistry,
                 Collections.nCopies(cells, new CellModel(chargeFraction, capacityCoulombs, stepOhms)),
                 0,
-                kilograms,
+                joules / USUAL_JOULES_PER_KILOGRAM,
                 ROOM_KELVINS,
                 ROOM_KELVINS,
                 0,

@@ -1,0 +1,55 @@
+package fettle.workshop.worksheet;
+
+import fettle.engine.cell.Chemistry;
+import fettle.engine.charge.answer.JoinAnswer.Joined;
+import fettle.engine.pack.model.CellModel;
+import fettle.engine.pack.model.PackModel;
+import fettle.engine.units.InputException;
+import fettle.engine.units.Measure;
+import fettle.engine.units.QuantityText;
+import fettle.engine.units.TradeUnit;
+import fettle.workshop.CellsText;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Packs to be joined, one a line: {@code P01; 3.84; 5000 mAh; 3 mΩ; 5 A}. */
+final class JoinedText {
+    private static final int PARTS = 5;
+
+    private JoinedText() {}
+
+    static List<Joined> packs(String typed, Chemistry chemistry, CellsText cells, double leadOhms) {
+        List<String> lines = typed.lines().filter(line -> !line.isBlank()).toList();
+        return IntStream.range(0, lines.size())
+                .mapToObj(line -> pack(line + 1, lines.get(line), chemistry, cells, leadOhms))
+                .toList();
+    }
+
+    private static Joined pack(int number, String line, Chemistry chemistry, CellsText cells, double leadOhms) {
+        String[] parts = line.strip().split("\\s*;\\s*");
+        if (parts.length != PARTS) {
+            throw new InputException(
+                    "packs",
+                    "line " + number + " has " + parts.length
+                            + " parts; expected 5 with semicolons between: name; charge; capacity; mΩ per cell;"
+                            + " largest charge current.");
+        }
+        try {
+            List<Double> charges = PerCell.charges(parts[1], cells.inSeries(), chemistry);
+            double coulombs =
+                    QuantityText.si("capacity", "capacity", parts[2], Measure.CHARGE, TradeUnit.MILLIAMPERE_HOUR);
+            List<Double> ohms = PerCell.ohms(parts[3], cells.inSeries());
+            double amps =
+                    QuantityText.si("amps", "largest charge current", parts[4], Measure.CURRENT, TradeUnit.AMPERE);
+            List<CellModel> places = IntStream.range(0, cells.inSeries())
+                    .mapToObj(cell -> new CellModel(charges.get(cell), coulombs, ohms.get(cell) / cells.inParallel()))
+                    .toList();
+            PackModel pack = PackModel.uniform(parts[0], chemistry, cells.inSeries(), coulombs, 0.5, 0.005)
+                    .withCells(places)
+                    .withLead(leadOhms);
+            return new Joined(pack, amps);
+        } catch (InputException refused) {
+            throw new InputException("packs", "line " + number + ": " + refused.getMessage());
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package fettle.workshop.worksheet;
+
+import fettle.engine.units.Measure;
+import fettle.engine.units.TradeUnit;
+import fettle.workshop.TypedFields;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** What was typed into a worksheet, each field's usual value where nothing was. Not thread-safe. */
+final class Typed {
+    /** The worksheet's field for each field of the engine that has another name. */
+    private static final Map<String, String> FIELD_OF =
+            Map.of("lead", "leads", "ambient", "air", "charge_amps", "packs");
+
+    private final Map<String, String> words;
+    private final List<WorksheetField> fields;
+    private final TypedFields reader = new TypedFields();
+
+    Typed(Map<String, String> words, List<WorksheetField> fields) {
+        this.words = words;
+        this.fields = fields;
+    }
+
+    String word(String key) {
+        String typed = words.getOrDefault(key, "").strip();
+        return typed.isEmpty() ? field(key).usual() : typed;
+    }
+
+    /** A quantity that must be known; harmless instead where it cannot be read. */
+    double quantity(String key, Measure measure, TradeUnit bare, double instead) {
+        return reader.needed(key, label(key), word(key), measure, bare, instead);
+    }
+
+    /** A quantity that may be left out. */
+    OptionalDouble optional(String key, Measure measure, TradeUnit bare) {
+        Double read = reader.optional(key, label(key), word(key), measure, bare);
+        return read == null ? OptionalDouble.empty() : OptionalDouble.of(read);
+    }
+
+    <T> T read(String key, Supplier<T> how, T instead) {
+        return reader.read(key, how, instead);
+    }
+
+    /** Makes the answer, or refuses with every fault so far and its own. */
+    <T> T make(Supplier<T> maker) {
+        return reader.make(maker, FIELD_OF);
+    }
+
+    private String label(String key) {
+        return field(key).label();
+    }
+
+    private WorksheetField field(String key) {
+        return fields.stream()
+                .filter(field -> field.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+}
