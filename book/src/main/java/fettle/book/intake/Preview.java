@@ -1,0 +1,21 @@
+package fettle.book.intake;
+
+import java.util.List;
+
+/**
+ * What a log would be read as, to be confirmed before anything is kept.
+ *
+ * @param file its name
+ * @param dialect how its table is written
+ * @param mapping what its columns are taken for
+ * @param why what the sign of the current was told from, or why it cannot be told
+ * @param rows its first rows of figures, as written
+ * @param questions what a person must say before it can be read; none if nothing
+ */
+public record Preview(
+        String file, Dialect dialect, Mapping mapping, String why, List<List<String>> rows, List<String> questions) {
+    public Preview {
+        rows = List.copyOf(rows);
+        questions = List.copyOf(questions);
+    }
+}
