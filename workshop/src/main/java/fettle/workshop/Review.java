@@ -26,10 +26,10 @@ public final class Review {
                     (PackReview review) -> review.assessment().standing())
             .reversed()
             .thenComparing(review -> review.assessment().pack().tag(), NameOrder.NATURAL);
-    private static final Comparator<Task> SOONEST_FIRST = Comparator.comparing(
-                    Task::due, Comparator.nullsLast(Comparator.naturalOrder()))
-            .thenComparing(Task::kind)
-            .thenComparing(Task::packTag, NameOrder.NATURAL);
+
+    /** Tasks due at once stay in the order of their packs: the worst standing first. */
+    private static final Comparator<Task> SOONEST_FIRST =
+            Comparator.comparing(Task::due, Comparator.nullsLast(Comparator.naturalOrder()));
 
     private final Ledger ledger;
     private final Workshop workshop;

@@ -52,7 +52,7 @@ public final class Rules {
      */
     public JournalEntry change(RuleOverride override) {
         return ledger.together(() -> {
-            set().refuseUnlessAllowed(override);
+            set().refuseUnlessAllowed(override, makersLimits(override.packTag()));
             String subject = subject(override.packTag());
             String reason =
                     override.reason().isBlank() ? "" : " (" + override.reason().strip() + ")";
@@ -96,6 +96,10 @@ public final class Rules {
 
     private static boolean samePlace(@Nullable String one, @Nullable String other) {
         return one == null ? other == null : one.equalsIgnoreCase(other);
+    }
+
+    private List<RuleOverride> makersLimits(@Nullable String packTag) {
+        return packTag == null ? List.of() : packs.find(packTag).item().makersLimits();
     }
 
     private String subject(@Nullable String packTag) {

@@ -100,6 +100,7 @@ public final class Workshop implements AutoCloseable {
 
     /** A maker's limit binds like any changed rule: looser needs a reason, and none reaches past the chemistry. */
     private static void refuseLimitsPastBounds(Pack pack) {
-        pack.makersLimits().forEach(RuleSet.of(List.of())::refuseUnlessAllowed);
+        RuleSet usual = RuleSet.of(List.of());
+        pack.makersLimits().forEach(limit -> usual.refuseUnlessAllowed(limit, List.of()));
     }
 }

@@ -58,7 +58,11 @@ class ReviewTest {
         assertThat(review.tasks())
                 .extracting(Task::due)
                 .isSortedAccordingTo(Comparator.nullsLast(Comparator.naturalOrder()));
-        assertThat(review.tasks()).extracting(Task::packTag).contains("P08", "P09");
+        assertThat(review.tasks())
+                .filteredOn(task -> MORNING.equals(task.due()))
+                .extracting(Task::packTag)
+                .startsWith("P08")
+                .endsWith("P09");
     }
 
     @Test

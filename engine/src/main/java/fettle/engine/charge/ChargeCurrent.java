@@ -124,7 +124,8 @@ record ChargeCurrent(Charger charger, Port port, double amps, Limit binding, Lis
         return TradeUnit.WATT.print(watts, 0);
     }
 
-    private static String printDown(double amps) {
+    /** A current rounded down, so that what is printed never passes the limit. */
+    static String printDown(double amps) {
         double step = amps < 1 ? 100 : 10;
         return TradeUnit.AMPERE.print(Math.floor(amps * step + 1e-9) / step, amps < 1 ? 2 : 1);
     }

@@ -22,8 +22,11 @@ import org.jspecify.annotations.Nullable;
 /** Charge, storage and balance tasks of a pack that may be charged. */
 final class ChargingTasks {
     private static final String ATTEND =
-            "Stay with it: hard bare surface, nothing near that burns, charger set to this "
-                    + "chemistry and cell count, balance lead connected, pack between %s and %s. The maker's instructions come first.";
+            "Stay with it: hard bare surface, nothing near that burns, charger set to this chemistry and cell count, %s"
+                    + "pack between %s and %s. The maker's instructions come first.";
+
+    /** Longer times are told in hours. */
+    private static final double LONG_SECONDS = TradeUnit.HOUR.toSi(2);
 
     /** A charge takes longer than charge over current, for the taper at its end. From memory. */
     private static final double TAPER = 1.2;
@@ -86,8 +89,11 @@ final class ChargingTasks {
     private Task toStorageFromAbove(Estimate charge, double high, Instant fullSince) {
         Estimate out = coulombs(charge, charge.value() - high);
         Optional<DischargeCurrent> current = means.bestDischarge(pack);
-        String how = current.map(found -> " " + found.print(out))
+        String how = current.map(found -> " at " + found.print() + ", about " + minutes(out.times(1 / found.amps()))
+                        + " on " + found.place().print())
                 .orElse("; no registered port discharges it: use it in a craft, then check it");
+        List<Step> steps = new ArrayList<>(List.of(storageStep(charge, high, out)));
+        current.ifPresent(found -> steps.add(found.step(pack)));
         Instant due = fullSince.plusSeconds((long) limits.si(Quantity.STORAGE_TIME));
         return new Task(
                 TaskKind.STORE,
@@ -97,11 +103,11 @@ final class ChargingTasks {
                         + limits.rule(Quantity.STORAGE_TIME).print(),
                 due,
                 "Stay with it while it discharges; never below the storage band.",
-                storageWorking(charge, high, out, current));
+                new Working(steps));
     }
 
-    private Working storageWorking(Estimate charge, double high, Estimate out, Optional<DischargeCurrent> current) {
-        Step discharge = new Step(
+    private Step storageStep(Estimate charge, double high, Estimate out) {
+        return new Step(
                 "discharge to storage",
                 "(z − z(top of the storage band)) · capacity",
                 List.of(
@@ -111,7 +117,6 @@ final class ChargingTasks {
                         "capacity = " + TradeUnit.MILLIAMPERE_HOUR.print(pack.ratedCapacityCoulombs(), 0)),
                 TradeUnit.MILLIAMPERE_HOUR.print(out, 0),
                 limits.rule(Quantity.STORAGE_HIGH).citation());
-        return current.map(found -> Working.of(discharge, found.step())).orElseGet(() -> Working.of(discharge));
     }
 
     private Task charging(TaskKind kind, Estimate charge, double target, @Nullable Instant due, String reason) {
@@ -136,7 +141,7 @@ final class ChargingTasks {
                 pack.tag(),
                 "Charge " + TradeUnit.MILLIAMPERE_HOUR.print(in, 0) + goal + " at " + found.print() + " on "
                         + found.charger().name() + " port " + found.port().number() + ", about "
-                        + TradeUnit.MINUTE.print(seconds, 0) + ", " + end(target) + ".",
+                        + minutes(seconds) + ", " + end(target) + ".",
                 reason + "; " + found.print() + " because the strictest limit is "
                         + found.binding().what(),
                 due,
@@ -145,7 +150,9 @@ final class ChargingTasks {
     }
 
     private String attend() {
+        boolean hasBalanceLead = pack.chemistry().isLithium() && pack.cellsInSeries() > 1;
         return ATTEND.formatted(
+                hasBalanceLead ? "balance lead connected, " : "",
                 limits.rule(Quantity.CHARGE_COLDEST).print(),
                 limits.rule(Quantity.CHARGE_WARMEST).print());
     }
@@ -172,8 +179,7 @@ final class ChargingTasks {
                     String how = means.bestBleed(pack)
                             .filter(place -> apart != null)
                             .map(place -> " on " + place.print() + ", about "
-                                    + TradeUnit.MINUTE.print(
-                                            apart.times(1 / place.port().bleedAmps()), 0)
+                                    + minutes(apart.times(1 / place.port().bleedAmps()))
                                     + " at its bleed current of "
                                     + TradeUnit.AMPERE.print(place.port().bleedAmps(), 2))
                             .orElse("; no registered port states a bleed current");
@@ -196,12 +202,17 @@ final class ChargingTasks {
                 charge.times(capacity).drivers());
     }
 
+    /** A time on the charger: minutes, or hours once minutes say too much. */
+    private static String minutes(Estimate seconds) {
+        return seconds.value() < LONG_SECONDS ? TradeUnit.MINUTE.print(seconds, 0) : TradeUnit.HOUR.print(seconds, 1);
+    }
+
     private static Step timeStep(Estimate in, ChargeCurrent current, Estimate seconds, double target) {
         return new Step(
                 "charging time",
                 target >= 1 ? "charge ÷ current × 1.2 for the taper" : "charge ÷ current",
                 List.of("charge = " + TradeUnit.MILLIAMPERE_HOUR.print(in, 0), "current = " + current.print()),
-                TradeUnit.MINUTE.print(seconds, 0),
+                minutes(seconds),
                 new Citation("allowance for the taper", CitationStatus.FROM_MEMORY));
     }
 }

@@ -1,49 +1,57 @@
 package fettle.engine.charge;
 
 import fettle.engine.pack.Pack;
-import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Citation;
 import fettle.engine.working.Step;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * The current at which a port brings a pack down to storage: the least of its discharge power over the pack's nominal
- * volts, the label's discharge current, and 1C.
+ * The current at which a port brings a pack down to storage: the strictest of the pack's discharge rating, 1C and the
+ * port's discharge power at the pack's nominal volts.
  *
  * @param place the port
- * @param amps the discharge current [A]
- * @param step how it came about
+ * @param amps the current [A]
+ * @param limits every limit, strictest first
  */
-record DischargeCurrent(Means.Place place, double amps, Step step) {
-    private static final Citation GENTLE = Citation.commonPractice("a storage discharge stays at or below 1C");
+record DischargeCurrent(Means.Place place, double amps, List<ChargeCurrent.Limit> limits) {
+    private static final double GENTLE_RATE = 1;
 
-    private static final double HOUR_SECONDS = 3600;
-
-    /** The current of a port that states a discharge power. */
-    static DischargeCurrent of(Pack pack, Means.Place place, double watts) {
-        double volts = pack.cellsInSeries() * pack.chemistry().nominalVolts();
-        double gentle = pack.ratedCapacityCoulombs() / HOUR_SECONDS;
-        Double label = pack.dischargeRatingAmps();
-        double amps = Math.min(Math.min(watts / volts, gentle), label == null ? gentle : label);
-        return new DischargeCurrent(
-                place,
-                amps,
-                new Step(
-                        "discharge current",
-                        "least of port power ÷ nominal volts, the label's current and 1C",
-                        List.of(
-                                "port = " + TradeUnit.WATT.print(watts, 0) + " ÷ " + TradeUnit.VOLT.print(volts, 1)
-                                        + " = " + TradeUnit.AMPERE.print(watts / volts, 2),
-                                "label = " + (label == null ? "not stated" : TradeUnit.AMPERE.print(label, 1)),
-                                "1C = " + TradeUnit.AMPERE.print(gentle, 2)),
-                        TradeUnit.AMPERE.print(amps, 2),
-                        GENTLE));
+    static DischargeCurrent of(Pack pack, Means.Place place, double portWatts) {
+        List<ChargeCurrent.Limit> limits = new ArrayList<>();
+        double nominalVolts = pack.cellsInSeries() * pack.chemistry().nominalVolts();
+        Citation rating = Citation.commonPractice("rating as registered by its keeper");
+        limits.add(new ChargeCurrent.Limit(
+                "port " + TradeUnit.WATT.print(portWatts, 0) + " at the pack's nominal volts",
+                portWatts / nominalVolts,
+                rating));
+        limits.add(new ChargeCurrent.Limit(
+                "1C, gentle",
+                pack.ampsOfRate(GENTLE_RATE),
+                Citation.commonPractice("a pack is brought to storage gently")));
+        Double pledged = pack.dischargeRatingAmps();
+        if (pledged != null) {
+            limits.add(new ChargeCurrent.Limit("pack rating " + TradeUnit.AMPERE.print(pledged, 1), pledged, rating));
+        }
+        limits.sort(Comparator.comparingDouble(ChargeCurrent.Limit::amps));
+        return new DischargeCurrent(place, limits.get(0).amps(), limits);
     }
 
-    /** "at 0.45 A, about 22 ± 2 min on bench port 1". */
-    String print(Estimate coulombs) {
-        return "at " + TradeUnit.AMPERE.print(amps, 2) + ", about "
-                + TradeUnit.MINUTE.print(coulombs.times(1 / amps), 0) + " on " + place.print();
+    /** Printed so that it is never above the limit: rounded down. */
+    String print() {
+        return ChargeCurrent.printDown(amps);
+    }
+
+    Step step(Pack pack) {
+        return new Step(
+                "discharge current for " + pack.tag() + " on " + place.print(),
+                "the strictest of all limits",
+                limits.stream()
+                        .map(limit -> limit.what() + " → " + ChargeCurrent.printDown(limit.amps()))
+                        .toList(),
+                print() + " because of " + limits.get(0).what(),
+                limits.get(0).citation());
     }
 }

@@ -27,7 +27,7 @@ record Means(List<Charger> chargers, List<Source> sources) {
                 .max(Comparator.comparingDouble(ChargeCurrent::amps));
     }
 
-    /** The port that discharges a pack fastest within every limit; none if no charger discharges it. */
+    /** The port that brings a pack down to storage soonest within every limit; none if no port discharges it. */
     Optional<DischargeCurrent> bestDischarge(Pack pack) {
         return fitting(pack)
                 .filter(place -> watts(place) > 0)

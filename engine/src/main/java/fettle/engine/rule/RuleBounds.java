@@ -45,6 +45,11 @@ final class RuleBounds {
         faults.refuse();
     }
 
+    /** A stored value, never above the charge volts of the chemistry, however it came into the book. */
+    static double held(Chemistry chemistry, Quantity quantity, double valueSi) {
+        return quantity == Quantity.CHARGE_LIMIT ? Math.min(valueSi, highestChargeVolts(chemistry)) : valueSi;
+    }
+
     private static double highestChargeVolts(Chemistry chemistry) {
         return chemistry == Chemistry.LIHV
                 ? LIHV_HIGHEST_VOLTS

@@ -35,14 +35,18 @@ public record RuleSet(List<RuleOverride> overrides) {
     }
 
     /**
-     * Checks a change before it is made.
+     * Checks a change before it is made. A change for one pack must give a reason also where it is looser than the book's
+     * own rule or that pack's maker's limit, which it overrides.
      *
+     * @param override the change
+     * @param makersLimits limits of the maker of the pack it is for; none for a change of the whole book
      * @throws InputException if it passes the bound of the chemistry, or is looser and gives no reason
      */
-    public void refuseUnlessAllowed(RuleOverride override) {
+    public void refuseUnlessAllowed(RuleOverride override, List<RuleOverride> makersLimits) {
         RuleBounds.refuse(override);
-        double usual =
-                DefaultRules.of(override.chemistry(), override.quantity()).valueSi();
+        double usual = override.packTag() == null
+                ? DefaultRules.of(override.chemistry(), override.quantity()).valueSi()
+                : limitsFor(override.chemistry(), null, makersLimits).si(override.quantity());
         if (override.quantity().loosens(override.valueSi(), usual)
                 && override.reason().isBlank()) {
             throw new InputException(
@@ -55,30 +59,36 @@ public record RuleSet(List<RuleOverride> overrides) {
 
     private Rule inForce(
             Chemistry chemistry, Quantity quantity, @Nullable String packTag, List<RuleOverride> makersLimits) {
-        Rule rule = DefaultRules.of(chemistry, quantity);
+        Rule usual = DefaultRules.of(chemistry, quantity);
+        Rule ofAll = usual;
         for (RuleOverride override : overrides) {
             if (override.packTag() == null && override.chemistry() == chemistry && override.quantity() == quantity) {
-                rule = changed(rule, override, CitationStatus.YOUR_OWN);
+                ofAll = changed(usual, override, CitationStatus.YOUR_OWN);
             }
         }
         for (RuleOverride limit : makersLimits) {
             if (limit.chemistry() == chemistry && limit.quantity() == quantity) {
-                rule = changed(rule, limit, CitationStatus.MAKERS_LIMIT);
+                ofAll = changed(usual, limit, CitationStatus.MAKERS_LIMIT);
             }
         }
+        Rule rule = ofAll;
         for (RuleOverride override : overrides) {
             boolean here = packTag != null && packTag.equalsIgnoreCase(override.packTag());
             if (here && override.chemistry() == chemistry && override.quantity() == quantity) {
-                rule = changed(rule, override, CitationStatus.YOUR_OWN);
+                rule = changed(ofAll, override, CitationStatus.YOUR_OWN);
             }
         }
         return rule;
     }
 
-    private static Rule changed(Rule rule, RuleOverride override, CitationStatus status) {
-        double usual = DefaultRules.of(rule.chemistry(), rule.quantity()).valueSi();
-        boolean looser = rule.quantity().loosens(override.valueSi(), usual);
+    /** The rule as changed; loosened if it is looser than what it overrides or than the default. */
+    private static Rule changed(Rule overridden, RuleOverride override, CitationStatus status) {
+        Chemistry chemistry = overridden.chemistry();
+        Quantity quantity = overridden.quantity();
+        double value = RuleBounds.held(chemistry, quantity, override.valueSi());
+        boolean looser = quantity.loosens(value, overridden.valueSi())
+                || quantity.loosens(value, DefaultRules.of(chemistry, quantity).valueSi());
         String reason = override.reason().isBlank() ? "changed by the keeper" : override.reason();
-        return new Rule(rule.chemistry(), rule.quantity(), override.valueSi(), new Citation(reason, status), looser);
+        return new Rule(chemistry, quantity, value, new Citation(reason, status), looser);
     }
 }

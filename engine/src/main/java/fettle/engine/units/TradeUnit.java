@@ -41,6 +41,8 @@ public enum TradeUnit {
     KILOGRAM_FORCE_CENTIMETRE("kg·cm", 0.0980665, 0),
     OUNCE_FORCE_INCH("oz·in", 0.00706155181422604375, 0);
 
+    private static final int MOST_ADDED_DECIMALS = 2;
+
     private final String symbol;
     private final double factor;
     private final double offset;
@@ -76,10 +78,17 @@ public enum TradeUnit {
         return figure(fromSi(si), decimals) + behind();
     }
 
-    /** An estimate printed in this unit as value ± standard deviation. */
+    /**
+     * An estimate printed in this unit as value ± standard deviation; with more decimals than asked where the ± would
+     * otherwise read as none at all.
+     */
     public String print(Estimate estimate, int decimals) {
-        return figure(fromSi(estimate.value()), decimals) + " ± "
-                + figure(differenceFromSi(estimate.standardDeviation()), decimals) + behind();
+        double deviation = differenceFromSi(estimate.standardDeviation());
+        int shown = decimals;
+        while (deviation > 0 && shown < decimals + MOST_ADDED_DECIMALS && deviation < 0.5 * Math.pow(10, -shown)) {
+            shown++;
+        }
+        return figure(fromSi(estimate.value()), shown) + " ± " + figure(deviation, shown) + behind();
     }
 
     /** The symbol with its space; degrees of angle have none (ISO 80000-1). */

@@ -4,6 +4,7 @@ import static fettle.engine.pack.Packs.NOW;
 import static fettle.engine.pack.Packs.check;
 import static fettle.engine.pack.Packs.history;
 import static fettle.engine.pack.Packs.lipo;
+import static fettle.engine.pack.Packs.packVolts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fettle.engine.cell.Chemistry;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,6 +104,31 @@ class TaskPlannerTest {
                 .contains("bench port 1");
     }
 
+    /** Port power, capacity in mAh and discharge rating in A against the current expected; 4S at 3.7 V nominal = 14.8 V. */
+    @ParameterizedTest(name = "{0} W, {1} mAh, {2} A rating → {3}")
+    @CsvSource({"30, 5000, 100, 2.0 A", "300, 450, 100, 0.45 A", "300, 5000, 3, 3.0 A"})
+    void bringsAPackToStorageAtTheStrictestOfPortPowerOneCAndRating(
+            double watts, double capacity, double rating, String amps) {
+        Charger charger = new Charger(
+                "bench", null, Set.of(Chemistry.LIPO), "shed", List.of(new Port(1, 20, 1000, 8, 0.5, watts)), "");
+        PackHistory history = history(rated(capacity, null, rating), check(1, 4.19, 4.19, 4.19, 4.19));
+        Task task = only(TaskKind.STORE, plan(history, charger, 1000));
+        assertThat(task.instruction()).contains("to the storage band at " + amps + ", about ");
+    }
+
+    @Test
+    void aCautionSpeaksOfTheBalanceLeadOnlyWhereThereIsOne() {
+        Task lithium = only(
+                TaskKind.CHARGE, plan(history(lipo(4, 5000), check(1, 3.8, 3.8, 3.8, 3.8)), charger(9, 99, 99), 99));
+        assertThat(lithium.caution()).contains("balance lead connected");
+        Task single = only(TaskKind.CHARGE, plan(history(lipo(1, 450), check(1, 3.8)), charger(9, 99, 99), 99));
+        assertThat(single.caution()).doesNotContain("balance lead").contains("cell count, pack between");
+        Pack nimh = Packs.pack(Chemistry.NIMH, 6, 3000, Pack.Identity.CONFIRMED);
+        assertThat(only(TaskKind.CHARGE, plan(history(nimh, packVolts(1, 7.5)), charger(9, 99, 99), 99))
+                        .caution())
+                .doesNotContain("balance lead");
+    }
+
     @Test
     void aSmallPackIsDischargedAtNoMoreThanItsOneHourCurrent() {
         Task task = only(TaskKind.STORE, plan(history(lipo(1, 450), check(1, 4.19)), charger(20, 1000, 1000), 1000));
@@ -173,14 +200,18 @@ class TaskPlannerTest {
     }
 
     private static Pack rated(double amps) {
+        return rated(5000, amps, null);
+    }
+
+    private static Pack rated(double milliampereHours, @Nullable Double chargeAmps, @Nullable Double dischargeAmps) {
         return new Pack(
                 "P07",
                 Chemistry.LIPO,
                 4,
                 1,
-                TradeUnit.MILLIAMPERE_HOUR.toSi(5000),
-                amps,
-                null,
+                TradeUnit.MILLIAMPERE_HOUR.toSi(milliampereHours),
+                chargeAmps,
+                dischargeAmps,
                 null,
                 "",
                 null,

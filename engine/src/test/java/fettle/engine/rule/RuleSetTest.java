@@ -43,20 +43,21 @@ class RuleSetTest {
     @Test
     void noReasonMakesALipoCellGoAbove4V20() {
         assertThatThrownBy(() -> DEFAULTS.refuseUnlessAllowed(
-                        override(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.21, "my charger goes higher")))
+                        override(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.21, "my charger goes higher"), List.of()))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("at most 4.20 V");
     }
 
     @Test
     void looserNeedsAReasonAndStricterDoesNot() {
-        assertThatThrownBy(() ->
-                        DEFAULTS.refuseUnlessAllowed(override(Chemistry.LIPO, Quantity.STORAGE_TIME, 96 * 3600, " ")))
+        assertThatThrownBy(() -> DEFAULTS.refuseUnlessAllowed(
+                        override(Chemistry.LIPO, Quantity.STORAGE_TIME, 96 * 3600, " "), List.of()))
                 .hasMessageContaining("Give the reason");
         assertThatCode(() -> {
                     DEFAULTS.refuseUnlessAllowed(
-                            override(Chemistry.LIPO, Quantity.STORAGE_TIME, 96 * 3600, "long weekend"));
-                    DEFAULTS.refuseUnlessAllowed(override(Chemistry.LIPO, Quantity.STORAGE_TIME, 48 * 3600, ""));
+                            override(Chemistry.LIPO, Quantity.STORAGE_TIME, 96 * 3600, "long weekend"), List.of());
+                    DEFAULTS.refuseUnlessAllowed(
+                            override(Chemistry.LIPO, Quantity.STORAGE_TIME, 48 * 3600, ""), List.of());
                 })
                 .doesNotThrowAnyException();
     }
@@ -72,6 +73,30 @@ class RuleSetTest {
                 .isEqualTo(4.15);
         assertThat(charge(rules.limitsFor(Chemistry.LIPO, "p07", List.of(maker))))
                 .isEqualTo(4.10);
+    }
+
+    @Test
+    void aPackRuleLooserThanItsMakersLimitNeedsAReasonAndShowsIt() {
+        RuleOverride maker = override(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.10, "sheet");
+        RuleOverride bare = new RuleOverride(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.20, "P07", "");
+        assertThatThrownBy(() -> DEFAULTS.refuseUnlessAllowed(bare, List.of(maker)))
+                .hasMessageContaining("looser than the rule of 4.10 V");
+        RuleOverride reasoned = new RuleOverride(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.20, "P07", "new sheet");
+        DEFAULTS.refuseUnlessAllowed(reasoned, List.of(maker));
+        Rule rule = RuleSet.of(List.of(reasoned))
+                .limitsFor(Chemistry.LIPO, "P07", List.of(maker))
+                .rule(Quantity.CHARGE_LIMIT);
+        assertThat(rule.loosened()).isTrue();
+        assertThat(rule.citation().text()).isEqualTo("new sheet");
+    }
+
+    @Test
+    void holdsAStoredLimitThatNobodyCouldHaveEnteredToTheChemistrysBound() {
+        RuleOverride forged = override(Chemistry.LIPO, Quantity.CHARGE_LIMIT, 4.35, "edited by hand");
+        assertThat(charge(RuleSet.of(List.of(forged)).limitsFor(Chemistry.LIPO, "P07", List.of())))
+                .isEqualTo(4.20);
+        assertThat(charge(DEFAULTS.limitsFor(Chemistry.LIPO, "P07", List.of(forged))))
+                .isEqualTo(4.20);
     }
 
     @Test

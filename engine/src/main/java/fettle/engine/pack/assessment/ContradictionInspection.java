@@ -13,6 +13,7 @@ import fettle.engine.working.Step;
 import fettle.engine.working.Working;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -52,28 +53,38 @@ final class ContradictionInspection implements Inspection {
         if (read != pack.cellsInSeries()) {
             findings.add(finding(
                     Standing.GROUNDED,
-                    read + " cells were read on a pack registered as " + pack.arrangement(),
+                    read + " cells were read on a pack registered as " + pack.arrangement() + "; they would fit " + read
+                            + "S",
                     "Count the balance-lead wires (cells + 1) and correct the pack or the check.",
                     List.of("cells read = " + read)));
         }
-        double highest = check.cellRestVolts().stream()
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElseThrow();
-        if (highest > limit(pack.chemistry(), Quantity.CHARGE_LIMIT) + OVER_VOLTS) {
-            String fits = Arrays.stream(Chemistry.values())
-                    .filter(chemistry -> check.cellRestVolts().stream().allMatch(volts -> plausible(chemistry, volts)))
-                    .map(Chemistry::label)
-                    .collect(Collectors.joining(", "));
+        DoubleSummaryStatistics volts =
+                check.cellRestVolts().stream().mapToDouble(Double::doubleValue).summaryStatistics();
+        String label = pack.chemistry().label();
+        String highest = TradeUnit.VOLT.print(volts.getMax(), 3);
+        if (volts.getMax() > limit(pack.chemistry(), Quantity.CHARGE_LIMIT) + OVER_VOLTS) {
             findings.add(finding(
                     Standing.GROUNDED,
-                    TradeUnit.VOLT.print(highest, 3) + " per cell is more than "
-                            + pack.chemistry().label() + " can have; "
-                            + (fits.isEmpty() ? "it fits no chemistry Fettle knows" : "it would fit " + fits),
+                    highest + " per cell is more than " + label + " can have; " + fitting(check),
                     "Do not charge. Read the label again; if the chemistry is right, the pack was over-charged: set it "
                             + "outdoors away from anything that burns.",
-                    List.of("highest cell = " + TradeUnit.VOLT.print(highest, 3))));
+                    List.of("highest cell = " + highest)));
+        } else if (volts.getMax() < LEAST_SHARE * limit(pack.chemistry(), Quantity.REST_MINIMUM)) {
+            findings.add(finding(
+                    Standing.GROUNDED,
+                    "every cell is at " + highest + " or less, too little for " + label + "; " + fitting(check),
+                    "Do not charge. Read the label again; if the chemistry is right, every cell is over-discharged.",
+                    List.of("highest cell = " + highest)));
         }
+    }
+
+    /** The chemistries that all cells of a check would fit, in words. */
+    private static String fitting(Check check) {
+        String fits = Arrays.stream(Chemistry.values())
+                .filter(chemistry -> check.cellRestVolts().stream().allMatch(volts -> plausible(chemistry, volts)))
+                .map(Chemistry::label)
+                .collect(Collectors.joining(", "));
+        return fits.isEmpty() ? "it fits no chemistry Fettle knows" : "it would fit " + fits;
     }
 
     private static void pack(Pack pack, double packVolts, List<Finding> findings) {

@@ -3,6 +3,8 @@ package fettle.engine.pack.assessment;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Finding;
 import fettle.engine.pack.Standing;
+import fettle.engine.units.Driver;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Citation;
 import fettle.engine.working.Step;
@@ -92,8 +94,10 @@ final class DriftInspection implements Inspection {
 
     private static Finding finding(PackCase packCase, int cell, SimpleRegression line, List<Check> checks) {
         double perMonth = packCase.pack().ratedCapacityCoulombs() * MONTH_SECONDS;
-        String rate = TradeUnit.MILLIAMPERE_HOUR.print(-line.getSlope() * perMonth, 0) + " ± "
-                + TradeUnit.MILLIAMPERE_HOUR.print(line.getSlopeStdErr() * perMonth, 0) + " a month";
+        double deviation = line.getSlopeStdErr() * perMonth;
+        Estimate fall = new Estimate(
+                -line.getSlope() * perMonth, deviation, List.of(new Driver("scatter about the line", deviation)));
+        String rate = TradeUnit.MILLIAMPERE_HOUR.print(fall, 0) + " a month";
         String statement =
                 "cell " + cell + " falls behind the others by " + rate + " over " + checks.size() + " checks";
         return new Finding(

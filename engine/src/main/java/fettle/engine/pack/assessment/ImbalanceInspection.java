@@ -10,6 +10,9 @@ import java.util.List;
 
 /** Cells further apart than the rules allow. */
 final class ImbalanceInspection implements Inspection {
+    /** 3.85 V − 3.83 V is a hair over 0.02 V in binary; no meter reads a nanovolt. */
+    private static final double BINARY_VOLTS = 1e-9;
+
     @Override
     public String passes() {
         return "cells within the imbalance limit";
@@ -28,7 +31,7 @@ final class ImbalanceInspection implements Inspection {
     }
 
     private static List<Finding> findings(PackCase packCase, Imbalance imbalance) {
-        if (imbalance.volts() > packCase.limit(Quantity.IMBALANCE_GROUND)) {
+        if (exceeds(packCase, imbalance, Quantity.IMBALANCE_GROUND)) {
             return List.of(
                     finding(
                             packCase,
@@ -37,7 +40,7 @@ final class ImbalanceInspection implements Inspection {
                             imbalance,
                             "Do not charge: a cell this far off may be failing. Read it again at the balance lead, then inspect."));
         }
-        if (imbalance.volts() > packCase.limit(Quantity.IMBALANCE_TEND)) {
+        if (exceeds(packCase, imbalance, Quantity.IMBALANCE_TEND)) {
             return List.of(finding(
                     packCase,
                     Quantity.IMBALANCE_TEND,
@@ -46,6 +49,10 @@ final class ImbalanceInspection implements Inspection {
                     "Balance at the next charge and read the cells again a day later."));
         }
         return List.of();
+    }
+
+    private static boolean exceeds(PackCase packCase, Imbalance imbalance, Quantity limit) {
+        return imbalance.volts() > packCase.limit(limit) + BINARY_VOLTS;
     }
 
     private static Finding finding(

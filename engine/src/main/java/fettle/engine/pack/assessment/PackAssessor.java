@@ -16,6 +16,7 @@ import fettle.engine.working.CitationStatus;
 import fettle.engine.working.Step;
 import fettle.engine.working.Working;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -67,6 +68,7 @@ public final class PackAssessor {
         packCase.cells().forEach(cell -> steps.addAll(cell.working().steps()));
         imbalance.ifPresent(found -> steps.add(found.step()));
         if (charge != null && usable != null) {
+            steps.add(chargeStep(packCase, charge));
             steps.add(usableStep(packCase, charge, usable));
         }
         return new Assessment(
@@ -94,6 +96,16 @@ public final class PackAssessor {
                 List.of(
                         new Driver("charge of the weakest cell", charge.standardDeviation() * capacity),
                         new Driver("label capacity not yet measured", LABEL_SHARE_DEVIATION * above * capacity)));
+    }
+
+    private static Step chargeStep(PackCase packCase, Estimate charge) {
+        ChargeEvidence latest = packCase.evidence().get(packCase.evidence().size() - 1);
+        return new Step(
+                "charge now",
+                "what the latest entry says; self-discharge since then is left out",
+                List.of("latest entry = " + latest.how() + ", " + latest.at().truncatedTo(ChronoUnit.MINUTES)),
+                TradeUnit.PERCENT.print(charge, 0),
+                Citation.commonPractice("the latest entry that tells of charge stands for the pack"));
     }
 
     private static Step usableStep(PackCase packCase, Estimate charge, Estimate usable) {

@@ -115,6 +115,36 @@ class PackAssessorTest {
     }
 
     @Test
+    void groundsAPackWhoseEveryCellIsTooLowForItsChemistryAndListsWhatTheyFit() {
+        Assessment assessment = assess(history(lipo(4, 1550), check(1, 1.31, 1.30, 1.31, 1.31)));
+        assertThat(assessment.standing()).isEqualTo(Standing.GROUNDED);
+        assertThat(finding(assessment, "contradiction").statement()).contains("it would fit NiMH");
+        Assessment oneDead = assess(history(lipo(4, 1550), check(1, 3.8, 1.31, 3.8, 3.8)));
+        assertThat(ids(oneDead)).contains("over-discharge").doesNotContain("contradiction");
+    }
+
+    @Test
+    void groundsAPackWithAnotherNumberOfCellsThanRegistered() {
+        Assessment assessment = assess(history(lipo(4, 1550), check(1, 3.8, 3.8, 3.8)));
+        assertThat(assessment.standing()).isEqualTo(Standing.GROUNDED);
+        assertThat(finding(assessment, "contradiction").statement())
+                .isEqualTo("3 cells were read on a pack registered as 4S; they would fit 3S");
+    }
+
+    @Test
+    void saysWhichEntryTheChargeNowComesFrom() {
+        Assessment charged = assess(new PackHistory(
+                lipo(4, 5000), List.of(check(2, 3.8, 3.8, 3.8, 3.8)), List.of(charged(1, 16.8)), List.of()));
+        assertThat(charged.working().steps())
+                .filteredOn(step -> step.title().equals("charge now"))
+                .singleElement()
+                .satisfies(step -> {
+                    assertThat(step.inputs().get(0)).contains("charged to the limit");
+                    assertThat(step.result()).isEqualTo("100 ± 3 %");
+                });
+    }
+
+    @Test
     void namesTheCellThatFallsBehindFromCheckToCheck() {
         List<Check> checks = new ArrayList<>();
         for (int month = 0; month < 8; month++) {
@@ -123,7 +153,8 @@ class PackAssessorTest {
         }
         Assessment assessment = assess(new PackHistory(lipo(4, 5000), checks, List.of(), List.of()));
         assertThat(assessment.standing()).isEqualTo(Standing.LIMITED);
-        assertThat(finding(assessment, "drifting-cell").statement()).startsWith("cell 3 falls behind");
+        assertThat(finding(assessment, "drifting-cell").statement())
+                .isEqualTo("cell 3 falls behind the others by 13.7 ± 0.1 mAh a month over 8 checks");
         assertThat(ids(assessment)).doesNotContain("imbalance");
     }
 
@@ -135,6 +166,12 @@ class PackAssessorTest {
         assertThat(steep.imbalanceVolts()).isCloseTo(flat.imbalanceVolts(), within(1e-9));
         assertThat(flat.imbalanceCoulombs().value())
                 .isGreaterThan(5 * steep.imbalanceCoulombs().value());
+    }
+
+    @Test
+    void asksForBalancingAboveTheLimitAndNotAtIt() {
+        assertThat(ids(assess(history(lipo(2, 5000), check(1, 3.85, 3.83))))).doesNotContain("imbalance");
+        assertThat(ids(assess(history(lipo(2, 5000), check(1, 3.851, 3.83))))).contains("imbalance");
     }
 
     @Test
