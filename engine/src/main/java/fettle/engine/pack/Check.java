@@ -61,7 +61,7 @@ public record Check(
                     TradeUnit.VOLT,
                     0,
                     5,
-                    "Check the decimal point and the meter's range.");
+                    "Check the decimal point, the unit and the meter's range.");
         }
         for (int cell = 0; cell < cellResistanceOhms.size(); cell++) {
             faults.range(
@@ -81,7 +81,8 @@ public record Check(
         if (cellRestVolts.isEmpty() && packRestVolts == null && signs.isEmpty()) {
             faults.add(
                     "cellRestVolts",
-                    "the check has no reading. Give one voltage per cell, pack volts, or what was seen.");
+                    "the check has neither volts nor anything seen. Give one voltage per cell, the pack's volts, or what "
+                            + "was seen, e.g. swollen.");
         }
         faults.refuse();
     }

@@ -30,22 +30,32 @@ final class CellReadings {
         frame.origin(field + "." + words.size(), word);
     }
 
-    /** A problem if there is not one for each cell. Returns whether there is. */
-    boolean fits(Pack pack, Remarks remarks, String mendIfFewer) {
+    /**
+     * A problem if there is not one for each cell. Returns whether there is.
+     *
+     * @param mendIfMore what else a figure too many may be
+     * @param mendIfFewer what to do about one too few
+     */
+    boolean fits(Pack pack, Remarks remarks, String mendIfMore, String mendIfFewer) {
         int read = words.size();
         int cells = pack.cellsInSeries();
         String told = read + " " + noun + (read == 1 ? "" : "s") + " for " + pack.tag() + ", which is "
-                + pack.arrangement() + "; ";
+                + pack.arrangement() + "; expected " + cells + ". ";
         if (read > cells) {
-            remarks.problem(
-                    words.get(cells),
-                    told + "expected " + cells
-                            + ". Take the rest away, or correct the pack: cells are the balance-lead "
-                            + "wires less one.");
+            remarks.problem(words.get(cells), told + mendIfMore);
         } else if (read < cells) {
             remarks.problem(words.get(read - 1), told + mendIfFewer);
         }
         return read == cells;
+    }
+
+    int count() {
+        return words.size();
+    }
+
+    /** The first reading beyond that many, if there is one. */
+    Optional<Word> beyond(int cells) {
+        return words.size() > cells ? Optional.of(words.get(cells)) : Optional.empty();
     }
 
     List<Double> si() {
@@ -56,7 +66,8 @@ final class CellReadings {
         return words.isEmpty();
     }
 
-    boolean allRead() {
-        return allRead;
+    /** True if every figure could be read and lies between two SI bounds. */
+    boolean allWithin(double lowest, double highest) {
+        return allRead && si.stream().allMatch(value -> value >= lowest && value <= highest);
     }
 }

@@ -15,6 +15,9 @@ final class Doubts {
     /** Put-back beyond rated capacity by this share is doubtful: charging is nearly lossless. Common practice. */
     private static final double MOST_PUT_BACK = 1.2;
 
+    /** Cells and pack read with two meters differ by less than this. Common practice, no source. */
+    private static final double MOST_DIFFERENCE_SHARE = 0.02;
+
     private Doubts() {}
 
     static List<String> cells(KnownPack pack, List<Double> volts) {
@@ -36,7 +39,30 @@ final class Doubts {
         return doubts;
     }
 
-    /** @param when what the pack did, e.g. {@code at the end of the charge} */
+    /** What pack volts alone cannot tell, besides what they do. */
+    static List<String> packAlone(KnownPack pack, double packVolts) {
+        List<String> doubts = new ArrayList<>(packVolts(pack, packVolts, "for the whole pack"));
+        Pack known = pack.pack();
+        doubts.add(
+                "pack volts alone show no cell spread: a weak cell can hide behind the others. Read each cell before "
+                        + "the next charge.");
+        if (known.identity() == Pack.Identity.UNCONFIRMED) {
+            doubts.add("is " + known.tag() + " really " + known.arrangement()
+                    + "? Nobody has confirmed it, and pack volts alone cannot tell. Count the balance-lead wires.");
+        }
+        return doubts;
+    }
+
+    /** Cells that do not add up to the pack. */
+    static List<String> sum(List<Double> cellVolts, double packVolts) {
+        double sum = cellVolts.stream().mapToDouble(Double::doubleValue).sum();
+        return Math.abs(packVolts - sum) > MOST_DIFFERENCE_SHARE * sum
+                ? List.of("the cells add up to " + TradeUnit.VOLT.print(sum, 2) + ", but the pack reads "
+                        + TradeUnit.VOLT.print(packVolts, 2) + ". Are the figures right?")
+                : List.of();
+    }
+
+    /** @param when of which moment they are, e.g. {@code at the end} */
     static List<String> packVolts(KnownPack pack, double packVolts, String when) {
         double perCell = packVolts / pack.pack().cellsInSeries();
         String told = TradeUnit.VOLT.print(packVolts, 2) + " " + when + " is " + print(perCell) + " per cell, which";
@@ -81,8 +107,7 @@ final class Doubts {
     }
 
     private static String kind(KnownPack pack) {
-        Pack known = pack.pack();
-        return known.chemistry().label();
+        return pack.pack().chemistry().label();
     }
 
     private static String print(double volts) {

@@ -16,9 +16,14 @@ final class Lexer {
             Measure.CHARGE,
             Measure.FRACTION);
 
-    private static final String OPENING = "\"“„";
-    private static final String CLOSING = "\"”“";
-    private static final String SEPARATORS = ",;";
+    private static final String OPENING = "\"“„«";
+    private static final String CLOSING = "\"”“»";
+    private static final String SEPARATORS = ",;:";
+
+    /** Phone keyboards end a word with this for two spaces. A tag may end with it, so the first word keeps it. */
+    private static final String STOP = ".";
+
+    private static final String PER_CELL = "/cell";
 
     private final String line;
     private final Remarks remarks;
@@ -30,7 +35,10 @@ final class Lexer {
         this.remarks = remarks;
     }
 
-    /** Words in order; commas and semicolons behind them are taken off, and all behind {@code note} is one word. */
+    /**
+     * Words in order. Separators behind them are taken off; a unit apart from its number is joined to it; all behind
+     * {@code note} is one word, unless it is quoted.
+     */
     static List<Word> words(String line, Remarks remarks) {
         Lexer lexer = new Lexer(line, remarks);
         while (lexer.skipSpace()) {
@@ -55,8 +63,9 @@ final class Lexer {
         while (at < line.length() && !isSpace(line.charAt(at))) {
             at++;
         }
+        String separators = words.isEmpty() ? SEPARATORS : SEPARATORS + STOP;
         int end = at;
-        while (end > start && SEPARATORS.indexOf(line.charAt(end - 1)) >= 0) {
+        while (end > start && separators.indexOf(line.charAt(end - 1)) >= 0) {
             end--;
         }
         if (end > start) {
@@ -65,6 +74,16 @@ final class Lexer {
     }
 
     private void plain(int start, String text) {
+        int figureEnd = text.length() - PER_CELL.length();
+        if (figureEnd > 0 && text.regionMatches(true, figureEnd, PER_CELL, 0, PER_CELL.length())) {
+            add(start, text.substring(0, figureEnd));
+            add(start + figureEnd, text.substring(figureEnd));
+        } else {
+            add(start, text);
+        }
+    }
+
+    private void add(int start, String text) {
         Word word = new Word(start + 1, text, text, false);
         if (!words.isEmpty() && isUnitOf(words.get(words.size() - 1), word)) {
             Word number = words.remove(words.size() - 1);
@@ -92,12 +111,12 @@ final class Lexer {
                 true);
         words.add(word);
         if (end == line.length()) {
-            remarks.problem(word, "the quote is not closed. Put a second \" behind the name.");
+            remarks.problem(word, "the quote is not closed. Put a second \" where it ends.");
         }
     }
 
     private void freeText() {
-        if (skipSpace()) {
+        if (skipSpace() && OPENING.indexOf(line.charAt(at)) < 0) {
             String rest = line.substring(at);
             words.add(new Word(at + 1, rest, rest.strip(), true));
             at = line.length();

@@ -20,19 +20,25 @@ final class Quantities {
     }
 
     static boolean isNumber(Word word) {
-        return !word.quoted() && Figure.of(word.text()).isPresent();
+        return figure(word).isPresent();
     }
 
     static boolean isBare(Word word) {
-        return isNumber(word)
-                && Figure.of(word.text())
-                        .map(Figure::unit)
-                        .filter(String::isEmpty)
-                        .isPresent();
+        return figure(word).map(Figure::unit).filter(String::isEmpty).isPresent();
     }
 
     static boolean is(Word word, Measure measure) {
         return !word.quoted() && QuantityText.measures(word.text(), measure);
+    }
+
+    /** True for a bare number or one in V or mV. */
+    static boolean canBeVolts(Word word) {
+        return isBare(word) || is(word, Measure.VOLTAGE);
+    }
+
+    /** The number and unit of a word. */
+    static Optional<Figure> figure(Word word) {
+        return word.quoted() ? Optional.empty() : Figure.of(word.text());
     }
 
     Optional<Double> si(Word word, String what, Measure measure, @Nullable TradeUnit bare) {
@@ -41,28 +47,43 @@ final class Quantities {
 
     /** Volts; a bare number is in V, or in mV from 1000 on. */
     Optional<Double> volts(Word word, String what) {
-        boolean thousands = Figure.of(word.text())
+        boolean thousands = figure(word)
                 .filter(figure -> Math.abs(figure.value()) >= LEAST_BARE_MILLIVOLTS)
                 .isPresent();
         return si(word, what, Measure.VOLTAGE, thousands ? TradeUnit.MILLIVOLT : TradeUnit.VOLT);
     }
 
-    /** A time, which may go on in the next words: {@code 1h 30min}. */
+    /** A length of time, which may go on in the next words: {@code 1h 30min}. */
     Optional<Double> seconds(Word first, Words words, String what) {
-        StringBuilder text = new StringBuilder(first.text());
-        while (words.peek().filter(word -> is(word, Measure.DURATION)).isPresent()) {
-            text.append(' ').append(words.next().text());
+        if (ColonTime.isTime(first)) {
+            remarks.problem(first, ColonTime.twoLengths(first));
+            return Optional.empty();
         }
-        return remarks.read(first, () -> QuantityText.si("line", what, text.toString(), Measure.DURATION, null));
+        String text = first.text();
+        String longer = longer(text, words);
+        while (QuantityText.measures(longer, Measure.DURATION)) {
+            words.next();
+            text = longer;
+            longer = longer(text, words);
+        }
+        String whole = text;
+        return remarks.read(first, () -> QuantityText.si("line", what, whole, Measure.DURATION, null));
+    }
+
+    /** The text with the next word, if that has a unit of time; else nothing. */
+    private static String longer(String text, Words words) {
+        return words.peek()
+                .filter(word -> is(word, Measure.DURATION))
+                .map(word -> text + " " + word.text())
+                .orElse("");
     }
 
     /** The word a keyword needs behind it, or a problem at the keyword. */
     Optional<Word> behind(Word keyword, Words words, Predicate<Word> fits, String expected) {
-        Optional<Word> next = words.peek().filter(fits);
+        Optional<Word> next = words.nextIf(fits);
         if (next.isEmpty()) {
             remarks.problem(keyword, "\"" + keyword.text() + "\" needs " + expected + " behind it.");
-            return Optional.empty();
         }
-        return Optional.of(words.next());
+        return next;
     }
 }

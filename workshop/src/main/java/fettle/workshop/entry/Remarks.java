@@ -30,6 +30,10 @@ final class Remarks {
         return !problems.isEmpty();
     }
 
+    private boolean hasProblemAt(Word word) {
+        return problems.stream().anyMatch(problem -> problem.column() == word.column());
+    }
+
     /** What a reader makes of a word; its refusal becomes a problem at that word. */
     <T> Optional<T> read(Word word, Supplier<T> reader) {
         try {
@@ -41,7 +45,7 @@ final class Remarks {
     }
 
     /**
-     * The record made of all words; what it refuses becomes problems at the words its fields came from.
+     * The record made of all words; what it refuses becomes problems at the words its fields came from, one a word.
      *
      * @param origins the word of each field
      * @param otherwise the word for a fault of no field, told only if nothing else is wrong
@@ -54,7 +58,8 @@ final class Remarks {
             boolean alone = !hasProblems();
             refused.faults().forEach(fault -> {
                 Word origin = origins.get(fault.field());
-                if (origin != null || alone) {
+                boolean newWord = origin != null && !hasProblemAt(origin);
+                if (newWord || (origin == null && alone)) {
                     problem(origin == null ? otherwise : origin, fault.sentence());
                 }
             });

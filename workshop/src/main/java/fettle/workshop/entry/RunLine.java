@@ -3,13 +3,13 @@ package fettle.workshop.entry;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Run;
 import fettle.engine.units.Measure;
-import fettle.engine.units.TradeUnit;
+import fettle.workshop.spelling.Spelling;
 import java.util.List;
 import java.util.Optional;
-import java.util.StringJoiner;
 
 /** Reads the words behind {@code ran}. Not thread-safe. */
 final class RunLine {
+    private static final List<String> KEYWORDS = List.of("left", "pack", "in", "for");
     private static final String EXPECTED =
             "the craft, how long, e.g. 7.5min, left 30%, left 15.2V, 41C, note or at 18:30";
 
@@ -18,23 +18,29 @@ final class RunLine {
 
     private final Frame frame;
     private final Words words;
-    private final KnownKit kit;
+    private final CraftWords names;
     private final Once<String> craft = new Once<>("the craft");
     private final Once<Double> seconds = new Once<>("the run time");
-    private final Once<Double> fraction = new Once<>("the share left");
-    private final Once<Double> volts = new Once<>("the volts left");
+    private final Remaining remaining;
+    private boolean craftAsked;
 
     RunLine(Frame frame, Words words, KnownKit kit) {
         this.frame = frame;
         this.words = words;
-        this.kit = kit;
+        this.names = new CraftWords(kit, frame.remarks());
+        this.remaining = new Remaining(frame);
+    }
+
+    static boolean knows(Word word) {
+        return KEYWORDS.stream().anyMatch(word::is);
     }
 
     /** @param ran the word {@code ran}, where a missing run time is told */
     Optional<Run> read(Word ran) {
         while (words.hasNext()) {
             Word word = words.next();
-            if (word.quoted() || !frame.take(word, words)) {
+            boolean filler = (word.is("in") || word.is("for")) && words.hasNext();
+            if (!filler && !isCraft(word) && !frame.take(word, words)) {
                 take(word);
             }
         }
@@ -51,8 +57,8 @@ final class RunLine {
                         frame.instant(),
                         Optional.ofNullable(craft.value()).orElse(""),
                         said == null ? ANY_SECONDS : said,
-                        fraction.value(),
-                        volts.value(),
+                        remaining.fraction(),
+                        remaining.packVolts(),
                         frame.kelvins(),
                         frame.note()),
                 "warmest");
@@ -60,64 +66,56 @@ final class RunLine {
 
     private void take(Word word) {
         if (word.is("left")) {
-            left(word);
+            remaining.read(word, words);
+        } else if (Remaining.isBefore(word, words)) {
+            words.next();
+            remaining.readFigure(word, words);
         } else if (Quantities.isBare(word) || Quantities.is(word, Measure.DURATION)) {
-            frame.quantities().seconds(word, words, "run time").ifPresent(si -> {
-                if (seconds.put(word, si, frame.remarks())) {
-                    frame.origin("duration", word);
-                    frame.remarks().understood("ran " + DurationWords.of(si));
-                }
-            });
-        } else if (Quantities.isNumber(word)) {
-            frame.unknown(word, EXPECTED);
+            duration(word);
+        } else if (isNoName(word)) {
+            frame.unknown(word, KEYWORDS, EXPECTED);
         } else {
-            craft(word);
+            craftAsked = true;
+            names.unknown(word, words);
         }
     }
 
-    private void left(Word keyword) {
-        Optional<Word> figure = frame.quantities()
-                .behind(keyword, words, Quantities::isNumber, "what remained, e.g. left 30% or left 15.2V,");
-        figure.ifPresent(word -> {
-            if (Quantities.is(word, Measure.FRACTION)) {
-                frame.quantities()
-                        .si(word, "what remained", Measure.FRACTION, null)
-                        .ifPresent(si -> {
-                            if (fraction.put(word, si, frame.remarks())) {
-                                frame.origin("remaining", word);
-                                frame.remarks().understood(TradeUnit.PERCENT.print(si, 0) + " left");
-                            }
-                        });
-            } else if (Quantities.is(word, Measure.VOLTAGE)) {
-                frame.quantities()
-                        .volts(word, "volts that remained")
-                        .ifPresent(si -> PackVolts.put(frame, word, si, volts, "remainingPackVolts", "left"));
-            } else {
-                frame.remarks()
-                        .problem(
-                                word,
-                                "\"" + word.text()
-                                        + "\" left is neither a share nor volts. Write left 30% or left 15.2V.");
+    private void duration(Word word) {
+        frame.quantities().seconds(word, words, "run time").ifPresent(si -> {
+            if (seconds.put(word, si, frame.remarks())) {
+                frame.origin("duration", word);
+                frame.remarks().understood("ran " + DurationWords.of(si));
             }
         });
     }
 
-    private void craft(Word first) {
-        StringJoiner name = new StringJoiner(" ").add(first.text());
-        while (!first.quoted() && words.peek().filter(RunLine::isName).isPresent()) {
-            name.add(words.next().text());
+    /** True for a word that is rather a slip of something else than a mistyped name of a craft. */
+    private boolean isNoName(Word word) {
+        return craft.value() != null
+                || craftAsked
+                || Quantities.isNumber(word)
+                || Hints.isKnown(word)
+                || Spelling.meant(word.text(), KEYWORDS).isPresent();
+    }
+
+    /** Takes the name of a registered craft, or tells of the first quoted name that is none. */
+    private boolean isCraft(Word word) {
+        if (knows(word)) {
+            return false;
         }
-        Optional<Craft> known = kit.craft(name.toString());
-        if (known.isEmpty()) {
-            List<String> near = kit.craftNear(name.toString());
-            String mend = near.isEmpty()
-                    ? "There is no craft in this book yet. Add it first, or leave it out."
-                    : "Nearest names: " + String.join(", ", near) + ". Put a name with spaces or figures in quotes.";
-            frame.remarks().problem(first, "there is no craft \"" + name + "\" in this book. " + mend);
-        } else if (craft.put(first, known.get().name(), frame.remarks())) {
-            frame.remarks().understood("in " + known.get().name());
-            askIfItTakesOtherCells(known.get());
+        Optional<Craft> known = names.known(word, words);
+        known.ifPresent(found -> {
+            if (craft.put(word, found.name(), frame.remarks())) {
+                frame.remarks().understood("in " + found.name());
+                askIfItTakesOtherCells(found);
+            }
+        });
+        boolean unknownName = known.isEmpty() && word.quoted() && craft.value() == null && !craftAsked;
+        if (unknownName) {
+            craftAsked = true;
+            names.unknown(word, words);
         }
+        return known.isPresent() || unknownName;
     }
 
     private void askIfItTakesOtherCells(Craft known) {
@@ -128,15 +126,5 @@ final class RunLine {
                     .question(known.name() + " is registered for " + cells + "S, and "
                             + pack.pack().tag() + " is " + pack.pack().arrangement() + ". Is it the right pack?");
         }
-    }
-
-    private static boolean isName(Word word) {
-        boolean other = word.quoted()
-                || word.is("left")
-                || word.is("note")
-                || Moment.begins(word)
-                || Moment.isTime(word)
-                || Quantities.isNumber(word);
-        return !other;
     }
 }

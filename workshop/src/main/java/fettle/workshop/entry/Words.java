@@ -2,6 +2,7 @@ package fettle.workshop.entry;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** The words of a line still to be read. Not thread-safe. */
 final class Words {
@@ -27,5 +28,28 @@ final class Words {
     /** The word that many behind the next one. */
     Optional<Word> peek(int ahead) {
         return at + ahead < all.size() ? Optional.of(all.get(at + ahead)) : Optional.empty();
+    }
+
+    boolean nextIs(Predicate<Word> wanted) {
+        return peek().filter(wanted).isPresent();
+    }
+
+    boolean nextIs(String keyword) {
+        return nextIs(word -> word.is(keyword));
+    }
+
+    /** The next word, taken, if it is wanted. */
+    Optional<Word> nextIf(Predicate<Word> wanted) {
+        return nextIs(wanted) ? Optional.of(next()) : Optional.empty();
+    }
+
+    /** Passes over all words left. */
+    void skipAll() {
+        at = all.size();
+    }
+
+    /** Passes over words. */
+    void skip(int words) {
+        at += words;
     }
 }
