@@ -11,7 +11,12 @@ import picocli.CommandLine.Parameters;
         name = "charged",
         mixinStandardHelpOptions = true,
         description = "Takes a charge: put-back and end volts.",
-        footer = {"", "For example:", "  fettle charged P07 3100mAh to 16.8V"})
+        footer = {
+            "",
+            "For example:",
+            "  fettle charged P07 3100mAh to 16.8V",
+            "  fettle charged P07 1.84Ah to 4.2V/cell 31C yesterday 18:30"
+        })
 final class ChargedWord implements Runnable {
     @Mixin
     private final Session session = new Session();
@@ -27,6 +32,6 @@ final class ChargedWord implements Runnable {
 
     @Override
     public void run() {
-        EntryWords.take(session, tag + " charged " + String.join(" ", words), EntryWords.Saving.of(preview));
+        EntryWords.take(session, tag + " charged " + EntryWords.line(words), EntryWords.Saving.of(preview));
     }
 }

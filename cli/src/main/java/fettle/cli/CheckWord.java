@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
             "For example:",
             "  fettle check P07 3.84 3.83 3.85 3.84 21C rest 2h",
             "  fettle check P07 3,84 3,83 3,85 3,84 ir 2.1 2.2 2.0 2.4",
-            "  fettle check P07 swollen"
+            "  fettle check P07 15.4V pack 70F yesterday 18:30",
+            "  fettle check P07 swollen note soft corner"
         })
 final class CheckWord implements Runnable {
     @Mixin
@@ -30,6 +31,6 @@ final class CheckWord implements Runnable {
 
     @Override
     public void run() {
-        EntryWords.take(session, String.join(" ", words), EntryWords.Saving.of(preview));
+        EntryWords.take(session, EntryWords.line(words), EntryWords.Saving.of(preview));
     }
 }

@@ -1,10 +1,10 @@
 package fettle.cli;
 
 import fettle.workshop.EntryPreview;
-import fettle.workshop.EntryPreview.LineProblem;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.Workshop;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Saves an entry line, or says what in it was not understood; shared by {@code check}, {@code charged} and {@code ran}. */
 final class EntryWords {
@@ -14,16 +14,20 @@ final class EntryWords {
     static void take(Session session, String line, Saving saving) {
         try (Workshop workshop = session.open()) {
             EntryPreview preview = workshop.entries().preview(line);
+            if (saving == Saving.PREVIEW && session.json()) {
+                session.print(preview, "");
+            }
             if (!preview.canSave()) {
+                session.progress(preview.line() + System.lineSeparator() + MarkedLine.marks(preview));
                 throw new RefusedException(problems(preview));
             }
             preview.questions().forEach(question -> session.progress("look: " + question));
-            if (saving == Saving.PREVIEW) {
-                session.print(preview, preview.packTag() + ": " + String.join(" · ", preview.understood()));
-                return;
+            if (saving == Saving.SAVE) {
+                JournalEntry entry = workshop.entries().enter(line);
+                session.print(entry, entry.sentence() + " (undo with: fettle undo " + entry.id() + ")");
+            } else if (!session.json()) {
+                session.line(preview.packTag() + ": " + String.join(" · ", preview.understood()));
             }
-            JournalEntry entry = workshop.entries().enter(line);
-            session.print(entry, entry.sentence() + " (undo with: fettle undo " + entry.id() + ")");
         }
     }
 
@@ -37,15 +41,21 @@ final class EntryWords {
         }
     }
 
-    private static String problems(EntryPreview preview) {
-        List<String> sentences =
-                preview.problems().stream().map(EntryWords::sentence).toList();
-        return sentences.isEmpty()
-                ? "the line names no pack. Begin with the pack's tag, e.g. P07 3.84 3.83 3.85 3.84."
-                : String.join(System.lineSeparator() + "fettle: ", sentences);
+    /** One line of the words behind a command; a word that the shell kept whole, as a craft's name, is quoted again. */
+    static String line(List<String> words) {
+        if (words.size() == 1) {
+            return words.get(0);
+        }
+        return words.stream()
+                .map(word -> word.chars().anyMatch(Character::isWhitespace) && !word.contains("\"")
+                        ? "\"" + word + "\""
+                        : word)
+                .collect(Collectors.joining(" "));
     }
 
-    private static String sentence(LineProblem problem) {
-        return "column " + problem.column() + ", \"" + problem.part() + "\": " + problem.sentence();
+    private static String problems(EntryPreview preview) {
+        return preview.problems().stream()
+                .map(problem -> "column " + problem.column() + ": " + problem.sentence())
+                .collect(Collectors.joining(System.lineSeparator() + "fettle: "));
     }
 }

@@ -11,7 +11,12 @@ import picocli.CommandLine.Parameters;
         name = "ran",
         mixinStandardHelpOptions = true,
         description = "Takes a run: craft, minutes and what remained.",
-        footer = {"", "For example:", "  fettle ran P07 Kestrel 7min left 30%"})
+        footer = {
+            "",
+            "For example:",
+            "  fettle ran P07 Kestrel 7min left 30%",
+            "  fettle ran P07 'Brook Heron' 7.5min left 15.2V 41C"
+        })
 final class RanWord implements Runnable {
     @Mixin
     private final Session session = new Session();
@@ -27,6 +32,6 @@ final class RanWord implements Runnable {
 
     @Override
     public void run() {
-        EntryWords.take(session, tag + " ran " + String.join(" ", words), EntryWords.Saving.of(preview));
+        EntryWords.take(session, tag + " ran " + EntryWords.line(words), EntryWords.Saving.of(preview));
     }
 }

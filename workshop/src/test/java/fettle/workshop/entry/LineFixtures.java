@@ -27,6 +27,8 @@ final class LineFixtures implements KnownKit {
             pack("N06", Chemistry.NIMH, 6, Pack.Identity.CONFIRMED),
             pack("P99", Chemistry.LIPO, 4, Pack.Identity.CONFIRMED));
     private static final String RETIRED = "P99";
+    private static final List<KnownPack> KNOWN =
+            PACKS.stream().map(LineFixtures::known).toList();
 
     private static final List<Craft> CRAFT =
             List.of(craft("Kestrel", 4), craft("Kestrel 2", 4), craft("Brook Heron", 4), craft("Mudlark", 2));
@@ -37,13 +39,9 @@ final class LineFixtures implements KnownKit {
 
     @Override
     public Optional<KnownPack> pack(String tag) {
-        return PACKS.stream()
-                .filter(pack -> pack.tag().equalsIgnoreCase(tag))
-                .findFirst()
-                .map(pack -> new KnownPack(
-                        pack,
-                        pack.tag().equals(RETIRED),
-                        RuleSet.of(List.of()).limitsFor(pack.chemistry(), pack.tag(), List.of())));
+        return KNOWN.stream()
+                .filter(known -> known.pack().tag().equalsIgnoreCase(tag))
+                .findFirst();
     }
 
     @Override
@@ -61,6 +59,13 @@ final class LineFixtures implements KnownKit {
     @Override
     public List<String> craftNear(String name) {
         return Spelling.nearest(name, CRAFT.stream().map(Craft::name).toList(), 3);
+    }
+
+    private static KnownPack known(Pack pack) {
+        return new KnownPack(
+                pack,
+                pack.tag().equals(RETIRED),
+                RuleSet.of(List.of()).limitsFor(pack.chemistry(), pack.tag(), List.of()));
     }
 
     private static Pack pack(String tag, Chemistry chemistry, int cells, Pack.Identity identity) {
