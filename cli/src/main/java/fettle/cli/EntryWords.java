@@ -41,16 +41,16 @@ final class EntryWords {
         }
     }
 
-    /** One line of the words behind a command; a word that the shell kept whole, as a craft's name, is quoted again. */
+    /** One line of the words behind a command; a note that the shell kept whole is quoted again, so that it ends there. */
     static String line(List<String> words) {
-        if (words.size() == 1) {
-            return words.get(0);
+        StringBuilder line = new StringBuilder();
+        boolean afterNote = false;
+        for (String word : words) {
+            boolean whole = afterNote && word.contains(" ") && !word.contains("\"");
+            line.append(line.isEmpty() ? "" : " ").append(whole ? "\"" + word + "\"" : word);
+            afterNote = word.equalsIgnoreCase("note");
         }
-        return words.stream()
-                .map(word -> word.chars().anyMatch(Character::isWhitespace) && !word.contains("\"")
-                        ? "\"" + word + "\""
-                        : word)
-                .collect(Collectors.joining(" "));
+        return line.toString();
     }
 
     private static String problems(EntryPreview preview) {

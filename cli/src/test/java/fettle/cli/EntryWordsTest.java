@@ -50,8 +50,9 @@ final class EntryWordsTest {
         Shell.Result run = shell.run("ran", "P07", "Brook Heron", "7.5min", "left", "30%");
         done(run);
         assertThat(run.out()).startsWith("ran P07 in Brook Heron: 7.5 min, 30 % left");
-        assertThat(EntryWords.line(List.of("P07 15.4V 21C"))).isEqualTo("P07 15.4V 21C");
-        assertThat(EntryWords.line(List.of("P07", "15.4V", "soft corner"))).isEqualTo("P07 15.4V \"soft corner\"");
+        assertThat(EntryWords.line(List.of("P07 15.4V", "rest 2h"))).isEqualTo("P07 15.4V rest 2h");
+        assertThat(EntryWords.line(List.of("P07", "note", "soft corner", "21C")))
+                .isEqualTo("P07 note \"soft corner\" 21C");
     }
 
     @Test

@@ -33,12 +33,14 @@ final class CraftWords {
     /** Tells that there is no such craft; the words of the mistyped name, up to the next thing of a run, are taken. */
     void unknown(Word first, Words words) {
         StringJoiner name = new StringJoiner(" ").add(first.text());
+        Word last = first;
         while (!first.quoted() && words.nextIs(CraftWords::isName)) {
-            name.add(words.next().text());
+            last = words.next();
+            name.add(last.text());
         }
         List<String> near = kit.craftNear(name.toString());
         remarks.problem(
-                first,
+                words.span(first, last, name.toString()),
                 "there is no craft \"" + name + "\" in this book. "
                         + (near.isEmpty()
                                 ? "It has no craft yet: add it first, or leave it out."

@@ -34,7 +34,7 @@ public final class EntryLine {
                             + " are read. Enter one pack a line.");
             return reading(null, null, remarks);
         }
-        Words words = new Words(Lexer.words(line, remarks));
+        Words words = new Words(line, Lexer.words(line, remarks));
         if (!words.hasNext()) {
             remarks.problem(new Word(1, "", "", false), "the line is empty. " + Tag.BEGIN);
             return reading(null, null, remarks);

@@ -6,11 +6,20 @@ import java.util.function.Predicate;
 
 /** The words of a line still to be read. Not thread-safe. */
 final class Words {
+    private final String line;
     private final List<Word> all;
     private int at;
 
-    Words(List<Word> all) {
+    /** @param all the words of the line, in order */
+    Words(String line, List<Word> all) {
+        this.line = line;
         this.all = all;
+    }
+
+    /** All from one word to a later one, as one quoted word with everything that stands between them. */
+    Word span(Word first, Word last, String text) {
+        int end = last.column() - 1 + last.part().length();
+        return new Word(first.column(), line.substring(first.column() - 1, end), text, true);
     }
 
     boolean hasNext() {

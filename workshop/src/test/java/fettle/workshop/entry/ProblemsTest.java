@@ -77,6 +77,7 @@ class ProblemsTest {
                 // runs
                 "P07 ran Kestrel | 5 | ran | how long did it run? Write e.g. 7.5min.",
                 "P07 ran Kestral 7.5min | 9 | Kestral | there is no craft \"Kestral\" in this book. Nearest names: Kestrel,",
+                "P07 ran Brok Heron 7min | 9 | Brok Heron | there is no craft \"Brok Heron\" in this book.",
                 "P07 ran \"Brok Heron\" 7min | 9 | \"Brok Heron\" | there is no craft \"Brok Heron\" in this book. Nearest names: Brook Heron,",
                 "P07 ran Kestrel 7.5 | 17 | 7.5 | run time is \"7.5\", which has no unit.",
                 "P07 ran Kestrel 7:30 | 17 | 7:30 | \"7:30\" can be read in more than one way.",
