@@ -64,7 +64,7 @@ final class ChangesTest {
 
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body())
-                .contains("tag is &#34;7&#34;", "value=\"&lt;b>Ada\"", "value=\"lots\"")
+                .contains("tag is \"7\"", "value=\"&lt;b>Ada\"", "value=\"lots\"")
                 .doesNotContain("<b>Ada");
         assertThat(refused.body().split("aria-invalid=\"true\"", -1)).hasSize(3);
     }

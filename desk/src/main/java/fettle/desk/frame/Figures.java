@@ -8,7 +8,10 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Prints figures, dates and spans as pages show them, in the reader's time zone. */
@@ -18,6 +21,12 @@ public final class Figures {
     private static final DateTimeFormatter THIS_YEAR = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter ANY_YEAR = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
     private static final Duration SOON = Duration.ofHours(48);
+
+    private static final Pattern INSIDE_FIGURE = Pattern.compile(" (?=±)|(?<=±) |(?<=\\d) (?=("
+            + Arrays.stream(TradeUnit.values())
+                    .map(unit -> Pattern.quote(unit.symbol()))
+                    .collect(Collectors.joining("|"))
+            + ")(?![\\p{L}\\d]))");
 
     private final Clock clock;
 
@@ -63,6 +72,11 @@ public final class Figures {
             return Math.max(0, span.toMinutes()) + " min";
         }
         return span.compareTo(SOON) < 0 ? span.toHours() + " h" : span.toDays() + " d";
+    }
+
+    /** A sentence in which no line ends between a figure, its ± and its unit. */
+    public static String unbroken(String sentence) {
+        return INSIDE_FIGURE.matcher(sentence).replaceAll("\u00a0");
     }
 
     /** An estimate as value ± one standard deviation, or a dash where there is none. */

@@ -22,7 +22,7 @@ public record JournalPage(List<Row> rows, int earlier) {
                                 entry.id(),
                                 figures.moment(entry.at()),
                                 entry.actor(),
-                                entry.sentence(),
+                                Figures.unbroken(entry.sentence()),
                                 entry.undone(),
                                 entry.undoable()))
                         .toList(),

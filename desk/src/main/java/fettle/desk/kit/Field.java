@@ -10,25 +10,54 @@ import java.util.List;
  * @param hint how to write it, with an example
  * @param kind how it is entered
  * @param choices what can be chosen; empty for typed fields
+ * @param needed whether it cannot be left empty
+ * @param usual what stands in it at first; may be empty
  */
-public record Field(String key, String label, String hint, Kind kind, List<String> choices) {
+public record Field(
+        String key, String label, String hint, Kind kind, List<String> choices, boolean needed, String usual) {
 
     /** How a field is entered. */
     public enum Kind {
         LINE,
         LINES,
-        CHOICE
+        DAY,
+        /** One of the choices. */
+        CHOICE,
+        /** Any of the choices, kept as a list with commas. */
+        CHOICES
     }
 
     static Field line(String key, String label, String hint) {
-        return new Field(key, label, hint, Kind.LINE, List.of());
+        return of(key, label, hint, Kind.LINE, List.of());
     }
 
     static Field lines(String key, String label, String hint) {
-        return new Field(key, label, hint, Kind.LINES, List.of());
+        return of(key, label, hint, Kind.LINES, List.of());
+    }
+
+    static Field day(String key, String label, String hint) {
+        return of(key, label, hint, Kind.DAY, List.of());
     }
 
     static Field choice(String key, String label, String hint, List<String> choices) {
-        return new Field(key, label, hint, Kind.CHOICE, choices);
+        return of(key, label, hint, Kind.CHOICE, choices);
+    }
+
+    static Field choices(String key, String label, String hint, List<String> choices) {
+        return of(key, label, hint, Kind.CHOICES, choices);
+    }
+
+    private static Field of(String key, String label, String hint, Kind kind, List<String> choices) {
+        return new Field(key, label, hint, kind, choices, false, "");
+    }
+
+    /** The same, not to be left empty. */
+    Field asNeeded() {
+        return new Field(key, label, hint, kind, choices, true, usual);
+    }
+
+    /** The same, with something in it at first. */
+    Field usually(String text) {
+        return new Field(key, label, hint, kind, choices, needed, text);
     }
 }

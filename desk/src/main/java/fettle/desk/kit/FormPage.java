@@ -1,8 +1,10 @@
 package fettle.desk.kit;
 
 import fettle.engine.units.Fault;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,8 +27,17 @@ public record FormPage(
         @Nullable String name,
         boolean retired) {
 
-    /** A field with what stands in it and what is wrong there. */
-    public record Line(Field field, String value, List<String> faults) {}
+    /**
+     * A field with what stands in it and what is wrong there.
+     *
+     * @param known words of the book to choose from
+     */
+    public record Line(Field field, String value, List<String> faults, List<String> known) {
+        /** Whether a choice is among those ticked. */
+        public boolean ticked(String choice) {
+            return Arrays.stream(value.split(",")).map(String::strip).anyMatch(choice::equalsIgnoreCase);
+        }
+    }
 
     /** True if anything is wrong. */
     public boolean refused() {
@@ -34,10 +45,25 @@ public record FormPage(
                 || lines.stream().anyMatch(line -> !line.faults().isEmpty());
     }
 
-    /** The fields with what stands in them and what is wrong there. */
-    public static List<Line> lines(List<Field> fields, Map<String, String> words, List<Fault> faults) {
+    /**
+     * The fields with what stands in them and what is wrong there.
+     *
+     * @param known words to choose from, by a field's key
+     */
+    public static List<Line> lines(
+            List<Field> fields, Map<String, String> words, List<Fault> faults, Function<String, List<String>> known) {
         return fields.stream()
-                .map(field -> new Line(field, words.getOrDefault(field.key(), ""), at(field, faults)))
+                .map(field -> new Line(
+                        field,
+                        words.getOrDefault(field.key(), field.usual()),
+                        at(field, faults),
+                        known.apply(field.key())))
+        return fields.stream()
+                .map(field -> new Line(
+                        field,
+                        words.getOrDefault(field.key(), field.usual()),
+                        at(field, faults),
+                        known.of(field.key())))
                 .toList();
     }
 

@@ -32,9 +32,16 @@ public final class ItemKinds {
             "packs",
             "Packs",
             "pack",
+            "A pack needs its tag, chemistry, cells and capacity; the rest can follow.",
             Workshop::packs,
             Pack::tag,
-            List.of("Chemistry", "Cells", "Capacity", "Charge", "Discharge", "Connector"),
+            List.of(
+                    Column.words("Chemistry"),
+                    Column.figure("Cells"),
+                    Column.figure("Capacity"),
+                    Column.figure("Charge rating"),
+                    Column.figure("Discharge rating"),
+                    Column.words("Connector")),
             pack -> List.of(
                     pack.chemistry().label(),
                     pack.arrangement(),
@@ -45,25 +52,37 @@ public final class ItemKinds {
             ItemForm.over(
                     PackForm.class,
                     List.of(
-                            Field.line("tag", "Tag", "as written on the pack, e.g. P07"),
-                            Field.choice("chemistry", "Chemistry", "off the label", CHEMISTRIES),
-                            Field.line("cells", "Cells", "in series and parallel, e.g. 4S or 6S2P"),
-                            Field.line("capacity", "Capacity", "e.g. 5000 mAh or 5 Ah"),
+                            Field.line("tag", "Tag", "as written on the pack, e.g. P07")
+                                    .asNeeded(),
                             Field.choice(
-                                    "identity",
-                                    "Chemistry and cells are",
-                                    "confirmed once you read the label or counted the balance-lead wires",
-                                    List.of("unconfirmed", "confirmed")),
-                            Field.line("chargeRating", "Charge rating", "e.g. 2C or 10A; empty if not on the label"),
-                            Field.line("dischargeRating", "Discharge rating", "e.g. 30C or 150A"),
+                                            "chemistry",
+                                            "Chemistry",
+                                            "off the label; it decides every limit, so it is not guessed",
+                                            CHEMISTRIES)
+                                    .asNeeded(),
+                            Field.line("cells", "Cells", "in series and parallel, e.g. 4S or 6S2P")
+                                    .asNeeded(),
+                            Field.line("capacity", "Capacity", "e.g. 5000 mAh or 5 Ah; mAh if no unit is written")
+                                    .asNeeded(),
+                            Field.choice(
+                                            "identity",
+                                            "Chemistry and cells are",
+                                            "confirmed once you read the label and counted the balance-lead wires (cells + 1)",
+                                            List.of("unconfirmed", "confirmed"))
+                                    .usually("unconfirmed"),
+                            Field.line(
+                                    "chargeRating",
+                                    "Charge rating",
+                                    "e.g. 2C or 10 A; empty if not on the label: 1C is then the limit"),
+                            Field.line("dischargeRating", "Discharge rating", "e.g. 30C or 150 A"),
                             Field.line("mass", "Mass", "with leads, e.g. 540 g or 19 oz"),
-                            Field.line("connector", "Connector", "as you call it"),
-                            Field.line("bought", "Bought", "e.g. 2025-04-30"),
+                            Field.line("connector", "Connector", "as you call it, e.g. 4 mm bullet"),
+                            Field.day("bought", "Bought", "the day, as year-month-day"),
                             Field.line("keeper", "Keeper", "who keeps it"),
                             Field.lines(
                                     "limits",
                                     "Maker's limits",
-                                    "one a line, e.g. charge-limit 4.15 V; if looser than the rule: because …"),
+                                    "where they differ from the rules; one a line, e.g. charge-limit 4.15 V. A looser one needs its reason: … because …"),
                             Field.lines("note", "Note", "anything else")),
                     PackForm::toPack,
                     PackForm::of));
@@ -72,9 +91,16 @@ public final class ItemKinds {
             "craft",
             "Craft",
             "craft",
+            "With the craft, a run says what the pack was used in.",
             Workshop::craft,
             Craft::name,
-            List.of("Kind", "Cells", "Typical", "Peak", "Connector", "Keeper"),
+            List.of(
+                    Column.words("Kind"),
+                    Column.figure("Cells"),
+                    Column.figure("Typical current"),
+                    Column.figure("Peak current"),
+                    Column.words("Connector"),
+                    Column.words("Keeper")),
             craft -> List.of(
                     craft.kind().label(),
                     craft.cellsInSeries() == null ? NOT_KNOWN : craft.cellsInSeries() + "S",
@@ -85,18 +111,19 @@ public final class ItemKinds {
             ItemForm.over(
                     CraftForm.class,
                     List.of(
-                            Field.line("name", "Name", "the name you use"),
+                            Field.line("name", "Name", "the name you use").asNeeded(),
                             Field.choice(
-                                    "kind",
-                                    "Kind",
-                                    "",
-                                    Arrays.stream(CraftKind.values())
-                                            .map(CraftKind::label)
-                                            .toList()),
+                                            "kind",
+                                            "Kind",
+                                            "what it is",
+                                            Arrays.stream(CraftKind.values())
+                                                    .map(CraftKind::label)
+                                                    .toList())
+                                    .asNeeded(),
                             Field.line("cells", "Cells", "it takes, e.g. 4S; empty if several fit"),
-                            Field.line("connector", "Connector", "as you call it"),
-                            Field.line("typicalCurrent", "Typical current", "e.g. 25 A"),
-                            Field.line("peakCurrent", "Peak current", "e.g. 60 A"),
+                            Field.line("connector", "Connector", "as you call it, e.g. 4 mm bullet"),
+                            Field.line("typicalCurrent", "Typical current", "over a whole run, e.g. 25 A"),
+                            Field.line("peakCurrent", "Peak current", "for a few seconds, e.g. 60 A"),
                             Field.line("keeper", "Keeper", "who keeps it"),
                             Field.lines("note", "Note", "anything else")),
                     CraftForm::toCraft,
@@ -106,9 +133,14 @@ public final class ItemKinds {
             "chargers",
             "Chargers",
             "charger",
+            "With a charger and the limits of its ports, charging currents can be named.",
             Workshop::chargers,
             Charger::name,
-            List.of("Ports", "Together", "Charges", "Source"),
+            List.of(
+                    Column.words("Ports"),
+                    Column.figure("All ports together"),
+                    Column.words("Charges"),
+                    Column.words("Fed by")),
             charger -> List.of(
                     charger.ports().stream().map(ItemKinds::port).collect(Collectors.joining("; ")),
                     watts(charger.totalWatts()),
@@ -120,11 +152,17 @@ public final class ItemKinds {
             ItemForm.over(
                     ChargerForm.class,
                     List.of(
-                            Field.line("name", "Name", "the name you use on the bench"),
-                            Field.lines("ports", "Ports", "one a line, e.g. 20A 400W 6S bleed 0.5A discharge 25W"),
+                            Field.line("name", "Name", "the name you use on the bench")
+                                    .asNeeded(),
+                            Field.lines(
+                                            "ports",
+                                            "Ports",
+                                            "one a line with its limits, e.g. 20A 400W 6S bleed 0.5A discharge 25W")
+                                    .asNeeded(),
                             Field.line("totalPower", "Power of all ports together", "e.g. 700 W; empty if not shared"),
-                            Field.line("chemistries", "Charges", String.join(", ", CHEMISTRIES)),
-                            Field.line("source", "Source", "name of the source that feeds it"),
+                            Field.choices("chemistries", "Charges", "tick what it has a mode for", CHEMISTRIES)
+                                    .asNeeded(),
+                            Field.line("source", "Source", "what feeds it; add sources first"),
                             Field.lines("note", "Note", "anything else")),
                     ChargerForm::toCharger,
                     ChargerForm::of));
@@ -133,9 +171,10 @@ public final class ItemKinds {
             "sources",
             "Sources",
             "source",
+            "A source is what feeds the chargers: mains supply, field battery, generator. Its power is often the strictest limit.",
             Workshop::sources,
             Source::name,
-            List.of("Kind", "Power", "Energy"),
+            List.of(Column.words("Kind"), Column.figure("Power"), Column.figure("Energy")),
             source -> List.of(
                     source.kind().label(),
                     watts(source.maxWatts()),
@@ -143,15 +182,17 @@ public final class ItemKinds {
             ItemForm.over(
                     SourceForm.class,
                     List.of(
-                            Field.line("name", "Name", "the name you use"),
+                            Field.line("name", "Name", "the name you use").asNeeded(),
                             Field.choice(
-                                    "kind",
-                                    "Kind",
-                                    "",
-                                    Arrays.stream(SourceKind.values())
-                                            .map(SourceKind::label)
-                                            .toList()),
-                            Field.line("power", "Power", "it can give for hours, e.g. 600 W"),
+                                            "kind",
+                                            "Kind",
+                                            "what feeds the chargers",
+                                            Arrays.stream(SourceKind.values())
+                                                    .map(SourceKind::label)
+                                                    .toList())
+                                    .asNeeded(),
+                            Field.line("power", "Power", "it can give for hours, e.g. 600 W; W if no unit is written")
+                                    .asNeeded(),
                             Field.line("energy", "Energy", "it holds, e.g. 960 Wh; empty where it does not run out"),
                             Field.lines("note", "Note", "anything else")),
                     SourceForm::toSource,

@@ -54,7 +54,7 @@ public final class KitHandler {
     private <T> void take(Context ctx, ItemKind<T> kind, @Nullable Registered<T> edited) {
         Map<String, String> words = new HashMap<>();
         for (Field field : kind.form().fields()) {
-            words.put(field.key(), Objects.requireNonNullElse(ctx.formParam(field.key()), ""));
+            words.put(field.key(), String.join(", ", ctx.formParams(field.key())));
         }
         try {
             T item = kind.form().read().apply(words);
@@ -78,7 +78,7 @@ public final class KitHandler {
         FormPage page = new FormPage(
                 name == null ? "/kit/add/" + kind.key() : "/kit/edit/" + kind.key() + "?name=" + Back.encode(name),
                 name == null ? "Add the " + kind.singular() : "Save the " + kind.singular(),
-                FormPage.lines(fields, words, faults),
+                FormPage.lines(fields, words, faults, new KnownWords(workshop)),
                 FormPage.atNoField(fields, faults),
                 kind.key(),
                 name,

@@ -10,7 +10,13 @@ public record KitPage(List<Section> sections) {
 
     /** One kind of kit. */
     public record Section(
-            String key, String heading, String singular, List<String> columns, List<Row> inUse, List<Row> retired) {}
+            String key,
+            String heading,
+            String singular,
+            String purpose,
+            List<Column> columns,
+            List<Row> inUse,
+            List<Row> retired) {}
 
     /** One item: its name and where it leads, and one figure per column. */
     public record Row(String name, String href, List<String> figures) {}
@@ -27,6 +33,7 @@ public record KitPage(List<Section> sections) {
                 kind.key(),
                 kind.heading(),
                 kind.singular(),
+                kind.purpose(),
                 kind.columns(),
                 rows(kind, items, false),
                 rows(kind, items, true));

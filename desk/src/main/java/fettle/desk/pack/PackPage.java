@@ -13,7 +13,9 @@ import fettle.engine.units.Driver;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Working;
 import fettle.workshop.PackFile;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -31,7 +33,7 @@ import java.util.stream.Collectors;
  * @param strip the spread strip
  * @param figures the pack's numbers
  * @param working how they were reached
- * @param cells one row per cell; empty if cells were not read
+ * @param cells how each cell's charge was reached; empty if cells were not read
  * @param rules what holds for it
  * @param past what was recorded lately, newest first
  * @param earlier what was recorded before that
@@ -43,13 +45,13 @@ public record PackPage(
         Standing standing,
         String standingPhrase,
         boolean retired,
-        List<Finding> findings,
+        List<FindingLine> findings,
         List<String> passed,
         List<TaskLine> tasks,
         SpreadStrip strip,
         List<Figure> figures,
         Working working,
-        List<CellRow> cells,
+        List<CellState> cells,
         List<RuleRow> rules,
         List<PastEvent> past,
         List<PastEvent> earlier) {
@@ -58,8 +60,8 @@ public record PackPage(
     /** A named number, with what drives its ± (may be empty). */
     public record Figure(String name, String value, String drivers) {}
 
-    /** One cell. */
-    public record CellRow(int number, String restVolts, String charge, Working working) {}
+    /** One finding: what was found and what to do. */
+    public record FindingLine(Standing standing, String statement, String advice, Working working) {}
 
     /** One rule in force. */
     public record RuleRow(String meaning, String limit, String source, String status, boolean loosened) {}
@@ -75,15 +77,13 @@ public record PackPage(
                 found.standing(),
                 phrase(found, figures),
                 file.retired(),
-                found.findings(),
+                found.findings().stream().map(PackPage::finding).toList(),
                 found.passed(),
-                file.review().tasks().stream()
-                        .map(task -> TaskLine.of(task, figures))
-                        .toList(),
-                SpreadStrip.inLanes(found, file.rules()),
+                TaskLine.ofPack(file.review().tasks(), figures),
+                SpreadStrip.of(found, file.rules()),
                 numbers(found, figures),
                 found.working(),
-                found.cells().stream().map(PackPage::cell).toList(),
+                found.cells(),
                 file.rules().stream().map(PackPage::rule).toList(),
                 past.stream().limit(RECENT).toList(),
                 past.stream().skip(RECENT).toList());
@@ -110,20 +110,20 @@ public record PackPage(
                 new Figure(
                         "charge now, of the weakest cell",
                         Figures.estimate(found.charge(), TradeUnit.PERCENT, 0),
-                        found.charge() == null ? "" : drivers(found.charge().drivers(), TradeUnit.PERCENT)),
+                        found.charge() == null ? "" : drivers(found.charge().drivers(), TradeUnit.PERCENT, 1)),
                 new Figure(
                         "usable above the reserve",
                         Figures.estimate(found.usableCoulombs(), TradeUnit.MILLIAMPERE_HOUR, 0),
                         found.usableCoulombs() == null
                                 ? ""
-                                : drivers(found.usableCoulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR)),
+                                : drivers(found.usableCoulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR, 0)),
                 new Figure("imbalance in volts", Figures.quantity(found.imbalanceVolts(), TradeUnit.MILLIVOLT, 0), ""),
                 new Figure(
                         "imbalance in charge",
                         Figures.estimate(found.imbalanceCoulombs(), TradeUnit.MILLIAMPERE_HOUR, 0),
                         found.imbalanceCoulombs() == null
                                 ? ""
-                                : drivers(found.imbalanceCoulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR)),
+                                : drivers(found.imbalanceCoulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR, 0)),
                 new Figure("temperature now", Figures.quantity(found.temperatureKelvins(), TradeUnit.CELSIUS, 0), ""),
                 new Figure(
                         "kept full",
@@ -132,26 +132,35 @@ public record PackPage(
                                 : Figures.span(found.fullFor(figures.now())) + ", since "
                                         + figures.moment(found.fullSince()),
                         ""),
-                new Figure("charges / runs", counts.charges() + " / " + counts.runs(), ""),
-                new Figure(
-                        "over-discharged / over-charged / too warm",
-                        counts.overDischarges() + " / " + counts.overCharges() + " / " + counts.overTemperatures(),
-                        ""));
+                new Figure("recorded", counts.charges() + " charges, " + counts.runs() + " runs", ""),
+                new Figure("beyond a limit", beyondALimit(counts), ""));
     }
 
-    private static String drivers(List<Driver> drivers, TradeUnit unit) {
+    private static String beyondALimit(Assessment.Counts counts) {
+        Map<String, Integer> times = new LinkedHashMap<>();
+        times.put("over-discharged", counts.overDischarges());
+        times.put("over-charged", counts.overCharges());
+        times.put("too warm", counts.overTemperatures());
+        String told = times.entrySet().stream()
+                .filter(entry -> entry.getValue() > 0)
+                .map(entry -> entry.getKey() + " " + entry.getValue() + "×")
+                .collect(Collectors.joining(", "));
+        return told.isEmpty() ? "never recorded" : told;
+    }
+
+    private static String drivers(List<Driver> drivers, TradeUnit unit, int decimals) {
         return drivers.stream()
                 .map(driver -> driver.cause() + " "
-                        + unit.print(unit.toSi(unit.differenceFromSi(driver.standardDeviation())), 1))
+                        + unit.print(unit.toSi(unit.differenceFromSi(driver.standardDeviation())), decimals))
                 .collect(Collectors.joining(", "));
     }
 
-    private static CellRow cell(CellState cell) {
-        return new CellRow(
-                cell.number(),
-                TradeUnit.VOLT.print(cell.restVolts(), 3),
-                TradeUnit.PERCENT.print(cell.charge(), 0),
-                cell.working());
+    private static FindingLine finding(Finding finding) {
+        return new FindingLine(
+                finding.standing(),
+                Figures.unbroken(finding.statement()),
+                Figures.unbroken(finding.advice()),
+                finding.working());
     }
 
     private static RuleRow rule(Rule rule) {

@@ -75,7 +75,7 @@ public record PastEvent(Instant at, String date, String kind, String text) {
         if (!note.isBlank()) {
             parts.add(note);
         }
-        return new PastEvent(at, figures.moment(at), kind, String.join(", ", parts));
+        return new PastEvent(at, figures.moment(at), kind, Figures.unbroken(String.join(", ", parts)));
     }
 
     private static void add(List<String> parts, String before, @Nullable Double si, TradeUnit unit, int decimals) {

@@ -8,6 +8,7 @@ import fettle.workshop.RuleForm;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The rules in force for one chemistry, and for one pack where a tag is given.
@@ -16,10 +17,8 @@ import java.util.Set;
  * @param chemistry the one shown
  * @param packTag the pack; empty for the whole book
  * @param rules what holds
- * @param faults what is wrong with a change just tried, in sentences; empty if nothing is
  */
-public record RulesPage(
-        List<Choice> chemistries, String chemistry, String packTag, List<Row> rules, List<String> faults) {
+public record RulesPage(List<Choice> chemistries, String chemistry, String packTag, List<Row> rules) {
     private static final Set<CitationStatus> CHANGED = Set.of(CitationStatus.YOUR_OWN, CitationStatus.MAKERS_LIMIT);
 
     /** A chemistry to choose. */
@@ -32,6 +31,8 @@ public record RulesPage(
      * @param open whether its form is open, because a change was refused
      * @param value what stands in its form
      * @param reason what stands in its form
+     * @param valueFaults what is wrong with the value just tried
+     * @param reasonFaults what is wrong with the reason just tried
      */
     public record Row(
             String key,
@@ -43,7 +44,14 @@ public record RulesPage(
             boolean loosened,
             boolean open,
             String value,
-            String reason) {}
+            String reason,
+            List<String> valueFaults,
+            List<String> reasonFaults) {}
+
+    /** True if a change just tried was refused. */
+    public boolean refused() {
+        return rules.stream().anyMatch(Row::open);
+    }
 
     static RulesPage of(Chemistry chemistry, String packTag, List<Rule> rules) {
         return of(chemistry, packTag, rules, new RuleForm("", "", "", "", ""), List.of());
@@ -58,11 +66,10 @@ public record RulesPage(
                 choices,
                 chemistry.label(),
                 packTag,
-                rules.stream().map(rule -> row(rule, tried)).toList(),
-                faults.stream().map(Fault::sentence).toList());
+                rules.stream().map(rule -> row(rule, tried, faults)).toList());
     }
 
-    private static Row row(Rule rule, RuleForm tried) {
+    private static Row row(Rule rule, RuleForm tried, List<Fault> faults) {
         boolean open = rule.quantity().key().equals(tried.quantity());
         return new Row(
                 rule.quantity().key(),
@@ -74,6 +81,16 @@ public record RulesPage(
                 rule.loosened(),
                 open,
                 open ? tried.value() : "",
-                open ? tried.reason() : "");
+                open ? tried.reason() : "",
+                open ? sentences(faults, fault -> !atReason(fault)) : List.of(),
+                open ? sentences(faults, RulesPage::atReason) : List.of());
+    }
+
+    private static boolean atReason(Fault fault) {
+        return fault.field().equals("reason");
+    }
+
+    private static List<String> sentences(List<Fault> faults, Predicate<Fault> which) {
+        return faults.stream().filter(which).map(Fault::sentence).toList();
     }
 }

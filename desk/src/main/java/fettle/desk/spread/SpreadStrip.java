@@ -19,42 +19,35 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The spread strip: a charge axis from 0 to 100 % with one tick and a whisker of one standard deviation per cell; the
- * storage band and the reserve are hatched. Positions along the axis are per cent of its width, across it pixels.
+ * storage band and the reserve are hatched. Positions along the axis are per cent of its width.
  *
- * @param ticks one per cell, and one for the pack where its charge is known otherwise; empty where nothing is known
+ * @param ticks what is known of the pack as it is now, on one line; empty where nothing is known
+ * @param lanes the same one below the other, with the cells as they were read; empty where nothing is known
  * @param bands what is hatched
- * @param height height of the lanes, without the axis
  * @param text the same in words
  */
-public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String text) {
-    private static final int LANE = 14;
-    private static final int SLIM = 18;
-    private static final double LABEL_FITS = 0.75; // room for the longest label on a phone
+public record SpreadStrip(List<Tick> ticks, List<Lane> lanes, List<Band> bands, String text) {
     private static final double SAME_CHARGE = 1e-6; // rounding of one and the same sum
 
     /**
-     * One cell.
+     * One charge on the axis.
      *
-     * @param label what stands beside it
-     * @param labelAt where the label stands
-     * @param before whether the label ends there, because the axis ends behind it
      * @param at where the tick stands
      * @param low lower end of the whisker
      * @param high upper end of the whisker
-     * @param top upper end of the tick
-     * @param middle where the whisker runs
-     * @param bottom lower end of the tick
      */
-    public record Tick(
-            String label,
-            String labelAt,
-            boolean before,
-            String at,
-            String low,
-            String high,
-            int top,
-            int middle,
-            int bottom) {}
+    public record Tick(String at, String low, String high) {}
+
+    /**
+     * One cell, or the pack as a whole, in figures and on the axis.
+     *
+     * @param name the cell's number, or {@code pack}
+     * @param volts as read at rest; empty for the pack
+     * @param tick where its charge stands
+     * @param charge the charge, printed
+     * @param past whether the record has moved the charge on since
+     */
+    public record Lane(String name, String volts, Tick tick, String charge, boolean past) {}
 
     /**
      * A hatched stretch.
@@ -66,31 +59,18 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
      */
     public record Band(String kind, String from, String width, String words) {}
 
-    /** One lane per cell, as on the pack page. */
-    public static SpreadStrip inLanes(Assessment found, List<Rule> rules) {
-        List<Tick> ticks = new ArrayList<>();
-        for (CellState cell : found.cells()) {
-            int top = ticks.size() * LANE;
-            ticks.add(tick(Integer.toString(cell.number()), cell.charge(), top, top + LANE));
-        }
-        if (found.charge() != null && !cellsTellOfNow(found)) {
-            int top = ticks.size() * LANE;
-            ticks.add(tick("pack now", found.charge(), top, top + LANE));
+    /** The strip of an assessed pack under the rules in force for it. */
+    public static SpreadStrip of(Assessment found, List<Rule> rules) {
+        boolean current = cellsTellOfNow(found);
+        List<Lane> lanes = new ArrayList<>();
+        found.cells().forEach(cell -> lanes.add(lane(cell, !current)));
+        if (found.charge() != null && !current) {
+            lanes.add(new Lane("pack", "", tick(found.charge()), percent(found.charge()), false));
         }
         List<Band> bands = bands(found.pack(), rules);
-        return new SpreadStrip(ticks, bands, Math.max(1, ticks.size()) * LANE, text(found, bands));
-    }
-
-    /** All cells on one lane, as in a table. */
-    public static SpreadStrip slim(Assessment found, List<Rule> rules) {
-        List<Tick> ticks = new ArrayList<>();
-        if (cellsTellOfNow(found)) {
-            found.cells().forEach(cell -> ticks.add(tick("", cell.charge(), 0, SLIM)));
-        } else if (found.charge() != null) {
-            ticks.add(tick("", found.charge(), 0, SLIM));
-        }
-        List<Band> bands = bands(found.pack(), rules);
-        return new SpreadStrip(ticks, bands, SLIM, text(found, bands));
+        List<Tick> ticks =
+                lanes.stream().filter(lane -> !lane.past()).map(Lane::tick).toList();
+        return new SpreadStrip(ticks, List.copyOf(lanes), bands, text(found, bands));
     }
 
     /** True unless the record has a charge or a run since the cells were read: the pack's charge is then another. */
@@ -106,19 +86,18 @@ public record SpreadStrip(List<Tick> ticks, List<Band> bands, int height, String
                 .orElseThrow();
     }
 
-    private static Tick tick(String label, Estimate charge, int top, int bottom) {
+    private static Lane lane(CellState cell, boolean past) {
+        return new Lane(
+                Integer.toString(cell.number()),
+                TradeUnit.VOLT.print(cell.restVolts(), 3),
+                tick(cell.charge()),
+                percent(cell.charge()),
+                past);
+    }
+
+    private static Tick tick(Estimate charge) {
         double deviation = charge.standardDeviation();
-        boolean before = charge.value() + deviation > LABEL_FITS;
-        return new Tick(
-                label,
-                place(before ? charge.value() - deviation : charge.value() + deviation),
-                before,
-                place(charge.value()),
-                place(charge.value() - deviation),
-                place(charge.value() + deviation),
-                top + 2,
-                (top + bottom) / 2,
-                bottom - 2);
+        return new Tick(place(charge.value()), place(charge.value() - deviation), place(charge.value() + deviation));
     }
 
     private static List<Band> bands(Pack pack, List<Rule> rules) {

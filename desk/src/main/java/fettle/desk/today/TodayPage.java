@@ -3,6 +3,7 @@ package fettle.desk.today;
 import fettle.desk.frame.Figures;
 import fettle.desk.frame.TaskLine;
 import fettle.desk.spread.SpreadStrip;
+import fettle.engine.charge.Task;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
@@ -11,18 +12,24 @@ import fettle.engine.units.TradeUnit;
 import fettle.workshop.PackReview;
 import fettle.workshop.ShelfReview;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What needs doing, and every pack.
  *
- * @param tasks those with a due time, soonest first
- * @param whenWanted those for when the pack is next wanted
+ * @param due packs with something due, soonest first
+ * @param whenWanted packs with something to do when they are next wanted
  * @param counts how many packs have each standing, e.g. {@code 3 ready}
  * @param packs worst standing first
  */
-public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Count> counts, List<Row> packs) {
+public record TodayPage(List<Todo> due, List<Todo> whenWanted, List<Count> counts, List<Row> packs) {
+
+    /** What is to be done with one pack. */
+    public record Todo(String tag, String label, Standing standing, List<TaskLine> tasks) {}
 
     /** How many packs have one standing. */
     public record Count(Standing standing, long packs) {}
@@ -40,14 +47,23 @@ public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Co
     static TodayPage of(ShelfReview review, Function<Pack, List<Rule>> rules, Figures figures) {
         List<Row> rows =
                 review.packs().stream().map(pack -> row(pack, rules, figures)).toList();
-        return new TodayPage(lines(review, true, figures), lines(review, false, figures), counts(rows), rows);
+        return new TodayPage(todo(review, true, figures), todo(review, false, figures), counts(rows), rows);
     }
 
-    private static List<TaskLine> lines(ShelfReview review, boolean dated, Figures figures) {
-        return review.tasks().stream()
+    private static List<Todo> todo(ShelfReview review, boolean dated, Figures figures) {
+        Map<String, List<Task>> byPack = review.tasks().stream()
                 .filter(task -> (task.due() != null) == dated)
-                .map(task -> TaskLine.of(task, figures))
+                .collect(Collectors.groupingBy(Task::packTag, LinkedHashMap::new, Collectors.toList()));
+        Map<String, Assessment> packs = review.packs().stream()
+                .map(PackReview::assessment)
+                .collect(Collectors.toMap(found -> found.pack().tag(), Function.identity()));
+        return byPack.entrySet().stream()
+                .map(entry -> todo(packs.get(entry.getKey()), entry.getValue(), figures))
                 .toList();
+    }
+
+    private static Todo todo(Assessment found, List<Task> tasks, Figures figures) {
+        return new Todo(found.pack().tag(), label(found), found.standing(), TaskLine.ofPack(tasks, figures));
     }
 
     private static List<Count> counts(List<Row> rows) {
@@ -66,7 +82,7 @@ public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Co
                 label(found),
                 found.standing(),
                 Figures.estimate(found.charge(), TradeUnit.PERCENT, 0),
-                SpreadStrip.slim(found, rules.apply(found.pack())),
+                SpreadStrip.of(found, rules.apply(found.pack())),
                 figures.ago(found.latestCheckAt()),
                 reason(found));
     }
@@ -74,7 +90,7 @@ public record TodayPage(List<TaskLine> tasks, List<TaskLine> whenWanted, List<Co
     private static String reason(Assessment found) {
         return found.findings().isEmpty()
                 ? "passed " + found.passed().size() + " checks"
-                : found.findings().get(0).statement();
+                : Figures.unbroken(found.findings().get(0).statement());
     }
 
     private static String label(Assessment found) {

@@ -1,6 +1,6 @@
 // Keyboard: "/" goes to the entry line from anywhere on the page, Escape leaves it.
+const line = document.getElementById("line");
 document.addEventListener("keydown", (event) => {
-  const line = document.getElementById("line");
   const writing = event.target.closest("input, textarea, select");
   if (event.key === "/" && !writing && !event.ctrlKey && !event.metaKey && !event.altKey) {
     event.preventDefault();
@@ -10,5 +10,23 @@ document.addEventListener("keydown", (event) => {
   }
 });
 
+// A link that begins an entry puts its first words in the line.
+document.addEventListener("click", (event) => {
+  const begin = event.target.closest("[data-begin]");
+  if (begin) {
+    event.preventDefault();
+    line.value = begin.dataset.begin;
+    line.focus();
+    window.scrollTo({ top: 0 });
+  }
+});
+
 // A change that was refused opens the page at its first marked field.
 document.querySelector("[aria-invalid=true]")?.focus();
+
+// The message of a change is shown once: loading the page again does not tell it again.
+const here = new URL(location.href);
+if (here.searchParams.has("done")) {
+  here.searchParams.delete("done");
+  history.replaceState(null, "", here);
+}

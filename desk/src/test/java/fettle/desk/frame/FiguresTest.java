@@ -32,4 +32,10 @@ final class FiguresTest {
         assertThat(figures.ago(null)).isEqualTo("never");
         assertThat(figures.moment(null)).isEqualTo("—");
     }
+
+    @Test
+    void endsNoLineInsideAFigure() {
+        assertThat(Figures.unbroken("cell 3 falls behind by 32 mAh ± 2 mAh a month, at 20 °C"))
+                .isEqualTo("cell 3 falls behind by 32\u00a0mAh\u00a0±\u00a02\u00a0mAh a month, at 20\u00a0°C");
+    }
 }
