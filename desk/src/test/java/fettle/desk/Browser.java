@@ -2,8 +2,6 @@ package fettle.desk;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,9 +19,6 @@ import org.openqa.selenium.logging.LoggingPreferences;
 public final class Browser {
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-    private static final Path PICTURES = Path.of("target", "screenshots");
-
-    private static final int TALLEST = 1800;
 
     private Browser() {}
 
@@ -70,16 +65,8 @@ public final class Browser {
                 .toList();
     }
 
-    /** Keeps a picture of the page, down to what a person can take in, for people to look at. */
-    public static void picture(ChromeDriver driver, String name) {
-        Number height = (Number) driver.executeScript("return document.documentElement.scrollHeight");
-        Number width = (Number) driver.executeScript("return window.innerWidth");
-        resize(driver, width.intValue(), Math.min(TALLEST, height.intValue()));
-        try {
-            Files.createDirectories(PICTURES);
-            Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    /** What the page looks like, as a PNG. */
+    public static byte[] picture(ChromeDriver driver) {
+        return driver.getScreenshotAs(OutputType.BYTES);
     }
 }

@@ -2,11 +2,18 @@ package fettle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.Socket;
+import java.net.SocketException;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -39,6 +46,22 @@ final class DeskTest {
                 .isInstanceOf(PortTakenException.class)
                 .hasMessage("the desk cannot listen on 127.0.0.1 port " + port
                         + ": another program has it, or it is not allowed. Close that program or choose another port.");
+    }
+
+    @Test
+    void listensOnTheLoopbackAlone() throws SocketException {
+        int port = URI.create(desk.url("/")).getPort();
+        List<InetAddress> others = NetworkInterface.networkInterfaces()
+                .flatMap(NetworkInterface::inetAddresses)
+                .filter(address -> !address.isLoopbackAddress())
+                .toList();
+        assumeThat(others).as("addresses of this machine besides the loopback").isNotEmpty();
+
+        for (InetAddress address : others) {
+            assertThatThrownBy(() -> new Socket(address, port).close())
+                    .as("connecting to %s", address)
+                    .isInstanceOf(IOException.class);
+        }
     }
 
     @ParameterizedTest

@@ -3,26 +3,40 @@ package fettle.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.chrome.ChromeDriver;
 
+/** Every page over the demo club's book, folded and with everything unfolded, on a phone and on a wide screen. */
 final class EveryPageBrowserTest {
-    private static final Map<String, String> PAGES = Map.of(
-            "today", "/",
-            "kit", "/kit",
-            "pack", "/kit/packs/P03",
-            "rules", "/kit/rules?chemistry=LiPo",
-            "journal", "/journal",
-            "add-pack", "/kit/add/packs",
-            "edit-charger", "/kit/add/chargers",
-            "worksheets", "/worksheets",
-            "worksheet", "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
-            "not-found", "/kit/packs/NONE");
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/kit",
+            "/kit/packs/P03",
+            "/kit/packs/P07",
+            "/kit/packs/P09",
+            "/kit/packs/N01",
+            "/kit/rules?chemistry=LiPo",
+            "/kit/rules?chemistry=lead-acid",
+            "/kit/rules?chemistry=LiPo&pack=P01",
+            "/worksheets",
+            "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
+            "/worksheets/charge",
+            "/journal",
+            "/journal?from=50",
+            "/kit/add/packs",
+            "/kit/add/craft",
+            "/kit/add/chargers",
+            "/kit/add/sources",
+            "/kit/edit/packs?name=P02",
+            "/kit/edit/chargers?name=bench-pair");
+    private static final String NO_SUCH_PAGE = "/kit/packs/NONE";
+    private static final String UNFOLD = "document.querySelectorAll('details').forEach(each => each.open = true)";
 
     @TempDir
     static Path folder;
@@ -47,18 +61,34 @@ final class EveryPageBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {360, 1600})
-    void fitsItsWidthAndLeavesTheConsoleEmpty(int width) {
-        PAGES.forEach((name, path) -> {
-            Browser.resize(browser, width, 740);
-            Browser.console(browser);
-            browser.get(desk.url(path));
-            Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth");
-            assertThat(wide.intValue()).as("width of %s", path).isLessThanOrEqualTo(width);
-            if (!name.equals("not-found")) {
-                assertThat(Browser.console(browser)).as("console of %s", path).isEmpty();
-            }
-            Browser.picture(browser, name + "-" + width);
-        });
+    @CsvSource({"360, 740", "1600, 1000"})
+    void fitsItsWidthAndLeavesTheConsoleEmpty(int width, int height) {
+        Browser.resize(browser, width, height);
+        Browser.console(browser);
+        for (String page : PAGES) {
+            browser.get(desk.url(page));
+            assertThat(pageWidth()).as("width of %s", page).isLessThanOrEqualTo(width);
+            browser.executeScript(UNFOLD);
+            assertThat(pageWidth()).as("width of %s, unfolded", page).isLessThanOrEqualTo(width);
+            assertThat(Browser.console(browser)).as("console of %s", page).isEmpty();
+        }
+        browser.get(desk.url(NO_SUCH_PAGE));
+        assertThat(pageWidth()).isLessThanOrEqualTo(width);
+    }
+
+    @Test
+    void breaksNoAccessibilityRule() {
+        Browser.resize(browser, 360, 740);
+        for (String page : PAGES) {
+            browser.get(desk.url(page));
+            browser.executeScript(UNFOLD);
+            Accessibility.check(browser, page);
+        }
+        browser.get(desk.url(NO_SUCH_PAGE));
+        Accessibility.check(browser, NO_SUCH_PAGE);
+    }
+
+    private static int pageWidth() {
+        return ((Number) browser.executeScript("return document.documentElement.scrollWidth")).intValue();
     }
 }

@@ -77,7 +77,7 @@ public final class ItemKinds {
                             Field.line("dischargeRating", "Discharge rating", "e.g. 30C or 150 A"),
                             Field.line("mass", "Mass", "with leads, e.g. 540 g or 19 oz"),
                             Field.line("connector", "Connector", "as you call it, e.g. 4 mm bullet"),
-                            Field.day("bought", "Bought", "the day, as year-month-day"),
+                            Field.day("bought", "Bought", "the day, if you know it"),
                             Field.line("keeper", "Keeper", "who keeps it"),
                             Field.lines(
                                     "limits",

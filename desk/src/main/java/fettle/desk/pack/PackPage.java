@@ -149,10 +149,10 @@ public record PackPage(
     }
 
     private static String drivers(List<Driver> drivers, TradeUnit unit, int decimals) {
-        return drivers.stream()
+        return Figures.unbroken(drivers.stream()
                 .map(driver -> driver.cause() + " "
                         + unit.print(unit.toSi(unit.differenceFromSi(driver.standardDeviation())), decimals))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining(", ")));
     }
 
     private static FindingLine finding(Finding finding) {
@@ -167,7 +167,7 @@ public record PackPage(
         return new RuleRow(
                 rule.quantity().meaning(),
                 rule.print(),
-                rule.citation().text(),
+                Figures.unbroken(rule.citation().text()),
                 rule.citation().status().label(),
                 rule.loosened());
     }

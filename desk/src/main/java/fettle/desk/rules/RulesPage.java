@@ -1,5 +1,6 @@
 package fettle.desk.rules;
 
+import fettle.desk.frame.Figures;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.rule.Rule;
 import fettle.engine.units.Fault;
@@ -75,7 +76,7 @@ public record RulesPage(List<Choice> chemistries, String chemistry, String packT
                 rule.quantity().key(),
                 rule.quantity().meaning(),
                 rule.print(),
-                rule.citation().text(),
+                Figures.unbroken(rule.citation().text()),
                 rule.citation().status().label(),
                 CHANGED.contains(rule.citation().status()),
                 rule.loosened(),
