@@ -46,11 +46,12 @@ final class DocumentationPictures {
     void drawsTheClubsBook() throws IOException {
         desk = OpenDesk.ofTheClub(folder);
         Browser.resize(browser, 1280, 900);
-        draw("today", "/");
         draw("kit", "/kit");
         draw("pack", "/kit/packs/P02");
         draw("rules", "/kit/rules?chemistry=LiPo");
         draw("journal", "/journal");
+        Browser.resize(browser, 1440, 960);
+        draw("today", "/");
         Browser.resize(browser, 360, 740);
         draw("phone-today", "/");
         draw("phone-pack", "/kit/packs/P09");
