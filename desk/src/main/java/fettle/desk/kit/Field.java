@@ -10,11 +10,10 @@ import java.util.List;
  * @param hint how to write it, with an example
  * @param kind how it is entered
  * @param choices what can be chosen; empty for typed fields
- * @param needed whether it cannot be left empty
+ * @param need whether it can be left empty
  * @param usual what stands in it at first; may be empty
  */
-public record Field(
-        String key, String label, String hint, Kind kind, List<String> choices, boolean needed, String usual) {
+public record Field(String key, String label, String hint, Kind kind, List<String> choices, Need need, String usual) {
 
     /** How a field is entered. */
     public enum Kind {
@@ -25,6 +24,14 @@ public record Field(
         CHOICE,
         /** Any of the choices, kept as a list with commas. */
         CHOICES
+    }
+
+    /** Whether a field can be left empty. */
+    public enum Need {
+        NEEDED,
+        OPTIONAL,
+        /** The hint says when. */
+        DEPENDS
     }
 
     static Field line(String key, String label, String hint) {
@@ -48,16 +55,16 @@ public record Field(
     }
 
     private static Field of(String key, String label, String hint, Kind kind, List<String> choices) {
-        return new Field(key, label, hint, kind, choices, false, "");
+        return new Field(key, label, hint, kind, choices, Need.OPTIONAL, "");
     }
 
     /** The same, not to be left empty. */
     Field asNeeded() {
-        return new Field(key, label, hint, kind, choices, true, usual);
+        return new Field(key, label, hint, kind, choices, Need.NEEDED, usual);
     }
 
     /** The same, with something in it at first. */
     Field usually(String text) {
-        return new Field(key, label, hint, kind, choices, needed, text);
+        return new Field(key, label, hint, kind, choices, need, text);
     }
 }

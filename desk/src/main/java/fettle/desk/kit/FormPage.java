@@ -58,12 +58,6 @@ public record FormPage(
                         words.getOrDefault(field.key(), field.usual()),
                         at(field, faults),
                         known.apply(field.key())))
-        return fields.stream()
-                .map(field -> new Line(
-                        field,
-                        words.getOrDefault(field.key(), field.usual()),
-                        at(field, faults),
-                        known.of(field.key())))
                 .toList();
     }
 

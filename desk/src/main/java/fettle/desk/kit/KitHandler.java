@@ -78,7 +78,7 @@ public final class KitHandler {
         FormPage page = new FormPage(
                 name == null ? "/kit/add/" + kind.key() : "/kit/edit/" + kind.key() + "?name=" + Back.encode(name),
                 name == null ? "Add the " + kind.singular() : "Save the " + kind.singular(),
-                FormPage.lines(fields, words, faults, new KnownWords(workshop)),
+                FormPage.lines(fields, words, faults, new KnownWords(workshop)::of),
                 FormPage.atNoField(fields, faults),
                 kind.key(),
                 name,

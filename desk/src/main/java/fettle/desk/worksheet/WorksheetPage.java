@@ -43,7 +43,7 @@ public record WorksheetPage(
                 worksheet.fields().stream().map(WorksheetPage::field).toList();
         return new WorksheetPage(
                 worksheet,
-                FormPage.lines(fields, withUsual(worksheet, typed), faults),
+                FormPage.lines(fields, withUsual(worksheet, typed), faults, key -> List.of()),
                 FormPage.atNoField(fields, faults),
                 sheet);
     }
@@ -63,6 +63,8 @@ public record WorksheetPage(
                 field.label(),
                 field.hint(),
                 field.choices().isEmpty() ? typed : Field.Kind.CHOICE,
-                field.choices());
+                field.choices(),
+                Field.Need.DEPENDS,
+                field.usual());
     }
 }
