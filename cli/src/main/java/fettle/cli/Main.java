@@ -19,6 +19,8 @@ public final class Main {
             BookWord.Export.class,
             BookWord.Import.class);
 
+    private static final List<Class<?>> WORK_WORDS = List.of(SimulateWord.class);
+
     private Main() {}
 
     public static void main(String[] arguments) {
@@ -37,7 +39,7 @@ public final class Main {
         KitWords.addTo(root);
         root.addSubcommand("rule", group("Lists and changes the rules.", RULE_WORDS));
         root.addSubcommand("book", group("Keeps the book: backup, export and their way back.", BOOK_WORDS));
-        CommandLine work = group("Worksheets: what-if sums that need no book.", List.of());
+        CommandLine work = group("Worksheets: what-if sums that need no book.", WORK_WORDS);
         WorksheetWord.addTo(work);
         root.addSubcommand("work", work);
         for (String entry : ENTRY_WORDS) {

@@ -1,6 +1,7 @@
 package fettle.cli;
 
 import fettle.desk.PortTakenException;
+import fettle.engine.pack.simulation.CancelledException;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.workshop.BookException;
@@ -25,6 +26,7 @@ final class Problems implements IExecutionExceptionHandler, IParameterExceptionH
         if (problem instanceof BookException
                 || problem instanceof UnknownNameException
                 || problem instanceof PortTakenException
+                || problem instanceof CancelledException
                 || problem instanceof RefusedException) {
             tell(err, String.valueOf(problem.getMessage()));
             return ExitCode.CANNOT;

@@ -16,6 +16,8 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.CraftKind;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
+import fettle.engine.pack.simulation.Demand;
+import fettle.engine.pack.simulation.EndKind;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.Rule;
 import fettle.engine.supply.SourceKind;
@@ -73,6 +75,8 @@ public final class Shapes {
         label(module, Standing.class, Standing::word);
         label(module, TaskKind.class, TaskKind::word);
         label(module, Quantity.class, Quantity::key);
+        label(module, EndKind.class, EndKind::key);
+        label(module, Demand.Limit.class, Demand.Limit::label);
         label(module, Pack.Identity.class, identity -> identity.name().toLowerCase(Locale.ROOT));
         return module;
     }

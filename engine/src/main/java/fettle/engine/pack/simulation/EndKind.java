@@ -4,7 +4,7 @@ import fettle.engine.units.TradeUnit;
 
 /** What may end a protocol step. */
 public enum EndKind {
-    AFTER("after", "time in the step", TradeUnit.SECOND) {
+    AFTER("after_seconds", "time in the step", TradeUnit.SECOND) {
         @Override
         double excess(Moment now, double value) {
             return now.stepSeconds() - value;
@@ -34,19 +34,19 @@ public enum EndKind {
             return now.highestCellVolts() - value;
         }
     },
-    CELL_SPREAD_AT_MOST("cell_spread_at_most", "volts between highest and lowest cell at most", TradeUnit.VOLT) {
+    CELL_SPREAD_AT_MOST("cell_spread_at_most_volts", "volts between highest and lowest cell at most", TradeUnit.VOLT) {
         @Override
         double excess(Moment now, double value) {
             return value - (now.highestCellVolts() - now.lowestCellVolts());
         }
     },
-    CURRENT_AT_MOST("current_at_most", "current either way at most", TradeUnit.AMPERE) {
+    CURRENT_AT_MOST("amps_at_most", "current either way at most", TradeUnit.AMPERE) {
         @Override
         double excess(Moment now, double value) {
             return value - Math.abs(now.amps());
         }
     },
-    PACK_CURRENTS_AT_MOST("pack_currents_at_most", "current of every pack either way at most", TradeUnit.AMPERE) {
+    PACK_CURRENTS_AT_MOST("pack_amps_at_most", "current of every pack either way at most", TradeUnit.AMPERE) {
         @Override
         double excess(Moment now, double value) {
             double largest = 0;
@@ -56,7 +56,7 @@ public enum EndKind {
             return value - largest;
         }
     },
-    CHARGE_PASSED("charge_passed", "charge passed in the step", TradeUnit.AMPERE_HOUR) {
+    CHARGE_PASSED("passed_ah", "charge passed in the step", TradeUnit.AMPERE_HOUR) {
         @Override
         double excess(Moment now, double value) {
             return now.stepCoulombs() - value;
@@ -74,13 +74,13 @@ public enum EndKind {
             return now.highestCellCharge() - value;
         }
     },
-    TEMPERATURE_AT_LEAST("temperature_at_least", "temperature of any cell at least", TradeUnit.CELSIUS) {
+    TEMPERATURE_AT_LEAST("celsius_at_least", "temperature of any cell at least", TradeUnit.CELSIUS) {
         @Override
         double excess(Moment now, double value) {
             return now.hottestKelvins() - value;
         }
     },
-    TEMPERATURE_AT_MOST("temperature_at_most", "temperature of every cell at most", TradeUnit.CELSIUS) {
+    TEMPERATURE_AT_MOST("celsius_at_most", "temperature of every cell at most", TradeUnit.CELSIUS) {
         @Override
         double excess(Moment now, double value) {
             return value - now.hottestKelvins();
