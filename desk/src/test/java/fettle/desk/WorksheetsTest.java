@@ -43,7 +43,7 @@ final class WorksheetsTest {
         String page = desk.get("/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3"
                         + "&load=40A&leads=&mass=&temperature=25&air=25")
                 .body();
-        assertThat(page).contains("Lasts", "± from", "Working", "value=\"40A\"");
+        assertThat(page).contains("Lasts", "± from", "how it was reached", "value=\"40A\"");
         assertThat(desk.workshop().history().recent(0, 1)).isEmpty();
     }
 
