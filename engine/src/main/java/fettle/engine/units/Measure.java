@@ -31,7 +31,41 @@ public enum Measure {
                     TradeUnit.DAY,
                     "d day days")),
     FRACTION("share", Map.of(TradeUnit.PERCENT, "% percent")),
-    MASS("mass", Map.of(TradeUnit.GRAM, "g gram grams", TradeUnit.KILOGRAM, "kg", TradeUnit.OUNCE, "oz ounce ounces"));
+    MASS("mass", Map.of(TradeUnit.GRAM, "g gram grams", TradeUnit.KILOGRAM, "kg", TradeUnit.OUNCE, "oz ounce ounces")),
+    PULSE("pulse width", Map.of(TradeUnit.MICROSECOND, "µs μs us")),
+    /** The degree sign is taken off before looking up, so nothing is left of it: the empty spelling before the blank. */
+    ANGLE("angle", Map.of(TradeUnit.DEGREE, " deg degree degrees")),
+    LENGTH(
+            "length",
+            Map.of(
+                    TradeUnit.MILLIMETRE,
+                    "mm",
+                    TradeUnit.METRE,
+                    "m",
+                    TradeUnit.INCH,
+                    "in inch inches",
+                    TradeUnit.FOOT,
+                    "ft")),
+    SPEED(
+            "speed",
+            Map.of(
+                    TradeUnit.METRE_PER_SECOND,
+                    "m/s",
+                    TradeUnit.KILOMETRE_PER_HOUR,
+                    "km/h kmh",
+                    TradeUnit.MILE_PER_HOUR,
+                    "mph",
+                    TradeUnit.KNOT,
+                    "kn knot knots")),
+    TORQUE(
+            "torque",
+            Map.of(
+                    TradeUnit.KILOGRAM_FORCE_CENTIMETRE,
+                    "kg·cm kgcm kg-cm kgf·cm kgfcm",
+                    TradeUnit.OUNCE_FORCE_INCH,
+                    "oz·in ozin oz-in ozf·in",
+                    TradeUnit.NEWTON_METRE,
+                    "n·m nm n-m"));
 
     /** Signs written for a degree: the sign itself, the masculine ordinal and the ring above. */
     private static final String DEGREE_SIGNS = "[°º˚]\\s*";

@@ -18,6 +18,10 @@ final class TradeUnitAgainstPublishedTableTest {
             "kilogram-force centimetre,N m", TradeUnit.KILOGRAM_FORCE_CENTIMETRE,
             "ounce (avoirdupois),kg", TradeUnit.OUNCE,
             "inch,m", TradeUnit.INCH,
+            "foot,m", TradeUnit.FOOT,
+            "mile per hour,m/s", TradeUnit.MILE_PER_HOUR,
+            "knot,m/s", TradeUnit.KNOT,
+            "kilometre per hour,m/s", TradeUnit.KILOMETRE_PER_HOUR,
             "watt hour,J", TradeUnit.WATT_HOUR,
             "ampere hour,C", TradeUnit.AMPERE_HOUR);
 

@@ -11,8 +11,21 @@ import java.util.function.Supplier;
 /** What was typed into a worksheet, each field's usual value where nothing was. Not thread-safe. */
 final class Typed {
     /** The worksheet's field for each field of the engine that has another name. */
-    private static final Map<String, String> FIELD_OF =
-            Map.of("lead", "leads", "ambient", "air", "charge_amps", "packs");
+    private static final Map<String, String> FIELD_OF = Map.ofEntries(
+            Map.entry("lead", "leads"),
+            Map.entry("ambient", "air"),
+            Map.entry("charge_amps", "packs"),
+            Map.entry("hinge", "aft"),
+            Map.entry("armNeutral", "arm-direction"),
+            Map.entry("hornNeutral", "horn-direction"),
+            Map.entry("slope", "turn"),
+            Map.entry("pulse", "high"),
+            Map.entry("pulses", "high"),
+            Map.entry("servoAngle", "high"),
+            Map.entry("surfaceAngle", "up"),
+            Map.entry("jointPlay", "play"),
+            Map.entry("gearPlay", "play"),
+            Map.entry("chordRatio", "share"));
 
     private final Map<String, String> words;
     private final List<WorksheetField> fields;

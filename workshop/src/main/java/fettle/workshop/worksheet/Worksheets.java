@@ -13,7 +13,11 @@ public final class Worksheets {
             JoinSheet.WORKSHEET,
             LoadSheet.WORKSHEET,
             RatingSheet.WORKSHEET,
-            ColdSheet.WORKSHEET);
+            ColdSheet.WORKSHEET,
+            LinkageSheet.WORKSHEET,
+            ThrowsSheet.WORKSHEET,
+            HingeSheet.WORKSHEET,
+            ServoPowerSheet.WORKSHEET);
 
     private Worksheets() {}
 

@@ -96,7 +96,8 @@ class WorksheetsTest {
     void anUnknownWorksheetIsRefusedWithThoseThereAre() {
         assertThatThrownBy(() -> Worksheets.of("fly"))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("there are charge, storage, balance, join, load, rating, cold");
+                .hasMessageContaining(
+                        "there are charge, storage, balance, join, load, rating, cold, linkage, throws, hinge, servo-power");
     }
 
     private static Map<String, String> with(String typed) {

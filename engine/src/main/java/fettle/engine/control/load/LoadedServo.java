@@ -5,6 +5,7 @@ import fettle.engine.control.Remark;
 import fettle.engine.control.linkage.TravelCurve;
 import fettle.engine.control.linkage.TravelPoint;
 import fettle.engine.control.servo.Ratings;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Citation;
@@ -60,15 +61,28 @@ public record LoadedServo(SurfaceLoad load, double efficiencyFraction) {
                 Caution.moving());
     }
 
+    /**
+     * Servo torque to design for [N·m]: moment · |ratio| / efficiency.
+     *
+     * @param ratio d(surface)/d(servo) there
+     */
+    public double designNewtonMetres(double surfaceRadians, double ratio) {
+        return load.designNewtonMetres(surfaceRadians) * Math.abs(ratio) / efficiencyFraction;
+    }
+
+    /** Servo torque to expect [N·m], with ±. */
+    public Estimate expectedNewtonMetres(double surfaceRadians, double ratio) {
+        return load.expectedNewtonMetres(surfaceRadians).times(Math.abs(ratio) / efficiencyFraction);
+    }
+
     private ServoLoad at(TravelPoint point) {
         double surface = point.position().surfaceRadians();
-        double through = Math.abs(point.position().ratio()) / efficiencyFraction;
-        double hinge = load.designNewtonMetres(surface);
+        double ratio = point.position().ratio();
         return new ServoLoad(
                 point,
-                hinge,
-                hinge * through,
-                load.expectedNewtonMetres(surface).times(through));
+                load.designNewtonMetres(surface),
+                designNewtonMetres(surface, ratio),
+                expectedNewtonMetres(surface, ratio));
     }
 
     private List<Remark> remarks(ServoLoad heaviest, double margin) {
