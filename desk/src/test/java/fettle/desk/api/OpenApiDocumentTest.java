@@ -98,6 +98,65 @@ final class OpenApiDocumentTest {
         assertThat(refused).isGreaterThan(15);
     }
 
+    @Test
+    void answersEveryDocumentedChangeInTheDocumentedShape() throws Exception {
+        String pack = "{'tag':'P90','chemistry':'LiPo','cells':'4S','capacity':'5000'}";
+        String rule = "'chemistry':'LiPo','quantity':'storage-time'";
+        String[][] changes = {
+            {"post", "/api/packs", "", pack},
+            {"put", "/api/packs/{name}", "P90", pack.replace("}", ",'identity':'confirmed'}")},
+            {"post", "/api/packs/{name}/retire", "P90", "{'reason':'tired'}"},
+            {"post", "/api/packs/{name}/restore", "P90", ""},
+            {"post", "/api/craft", "", "{'name':'Wren','kind':'glider'}"},
+            {"put", "/api/craft/{name}", "Wren", "{'name':'Wren','kind':'plane'}"},
+            {"post", "/api/craft/{name}/retire", "Wren", "{'reason':'crashed'}"},
+            {"post", "/api/craft/{name}/restore", "Wren", ""},
+            {"post", "/api/sources", "", "{'name':'van','kind':'vehicle battery','power':'300 W'}"},
+            {"put", "/api/sources/{name}", "van", "{'name':'van','kind':'vehicle battery','power':'200 W'}"},
+            {"post", "/api/sources/{name}/retire", "van", "{'reason':'sold'}"},
+            {"post", "/api/sources/{name}/restore", "van", ""},
+            {"post", "/api/chargers", "", "{'name':'spare','ports':'10A 100W 6S','chemistries':'LiPo'}"},
+            {"put", "/api/chargers/{name}", "spare", "{'name':'spare','ports':'8A 80W 6S','chemistries':'LiPo'}"},
+            {"post", "/api/chargers/{name}/retire", "spare", "{'reason':'broken'}"},
+            {"post", "/api/chargers/{name}/restore", "spare", ""},
+            {"post", "/api/rules", "", "{" + rule + ",'value':'48 h'}"},
+            {"post", "/api/rules/reset", "", "{" + rule + "}"},
+            {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
+            {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
+            {"post", "/api/journal/{id}/undo", "latest", ""},
+        };
+        TreeSet<String> tried = new TreeSet<>();
+        for (String[] change : changes) {
+            String named = change[2].equals("latest")
+                    ? Long.toString(
+                            desk.workshop().history().recent(0, 1).get(0).id())
+                    : change[2];
+            HttpResponse<String> answer = desk.sendJson(
+                    change[0].toUpperCase(Locale.ROOT),
+                    change[1].replaceAll("\\{.*?}", named),
+                    change[3].replace('\'', '"'));
+            JsonNode operation = document.get("paths").get(change[1]).get(change[0]);
+            JsonNode documented = operation.get("responses").get(Integer.toString(answer.statusCode()));
+            assertThat(answer.statusCode()).as(change[1] + answer.body()).isIn(200, 201);
+            assertThat(documented)
+                    .as("%s of %s", answer.statusCode(), change[1])
+                    .isNotNull();
+            compare(
+                    JSON.readTree(answer.body()),
+                    documented.at("/content/application~1json/schema"),
+                    change[1],
+                    new ArrayList<>());
+            tried.add(change[0] + " " + change[1]);
+        }
+        TreeSet<String> documented = new TreeSet<>();
+        document.get("paths")
+                .properties()
+                .forEach(path -> path.getValue().properties().stream()
+                        .filter(operation -> !operation.getKey().equals("get"))
+                        .forEach(operation -> documented.add(operation.getKey() + " " + path.getKey())));
+        assertThat(tried).isEqualTo(documented);
+    }
+
     private static void compare(JsonNode value, JsonNode schema, String where, List<String> compared) {
         JsonNode resolved = resolve(schema);
         compared.add(where);
