@@ -12,6 +12,7 @@ import fettle.engine.units.InputException;
 import fettle.workshop.RuleForm;
 import fettle.workshop.Shelf;
 import fettle.workshop.Workshop;
+import fettle.workshop.worksheet.Worksheets;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentType;
 import io.javalin.http.Context;
@@ -43,6 +44,10 @@ public final class Api {
         routes.get("/api/packs/{name}", ctx -> answer(ctx, workshop.review().pack(ctx.pathParam("name"))));
         ItemKinds.all().forEach(kind -> addShelf(routes, kind));
         addRules(routes);
+        routes.get("/api/worksheets", ctx -> answer(ctx, Worksheets.all()));
+        routes.post(
+                "/api/worksheets/{name}",
+                ctx -> answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(body(ctx))));
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post("/api/preview", ctx -> answer(ctx, workshop.entries().preview(word(body(ctx), "line"))));

@@ -24,6 +24,8 @@ import fettle.engine.supply.SourceKind;
 import fettle.engine.units.Fault;
 import fettle.engine.working.CitationStatus;
 import fettle.workshop.EntryPreview;
+import fettle.workshop.worksheet.Worksheet;
+import fettle.workshop.worksheet.WorksheetField;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +54,7 @@ public final class Shapes {
                 .addModule(labels())
                 .addMixIn(Rule.class, RuleShape.class)
                 .addMixIn(EntryPreview.class, EntryPreviewShape.class)
+                .addMixIn(Worksheet.class, WorksheetShape.class)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .build();
     }
@@ -103,5 +106,20 @@ public final class Shapes {
     private interface EntryPreviewShape {
         @JsonProperty("canSave")
         boolean canSave();
+    }
+
+    /** Shows what a worksheet asks, and leaves its sum out. */
+    private interface WorksheetShape {
+        @JsonProperty("word")
+        String word();
+
+        @JsonProperty("title")
+        String title();
+
+        @JsonProperty("question")
+        String question();
+
+        @JsonProperty("fields")
+        List<WorksheetField> fields();
     }
 }

@@ -121,6 +121,12 @@ final class OpenApiDocumentTest {
             {"post", "/api/chargers/{name}/restore", "spare", ""},
             {"post", "/api/rules", "", "{" + rule + ",'value':'48 h'}"},
             {"post", "/api/rules/reset", "", "{" + rule + "}"},
+            {
+                "post",
+                "/api/worksheets/{name}",
+                "load",
+                "{'chemistry':'LiPo','cells':'4S','capacity':'5000','charge':'95%','resistance':'3','load':'40A'}"
+            },
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
             {"post", "/api/journal/{id}/undo", "latest", ""},
