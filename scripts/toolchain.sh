@@ -9,11 +9,12 @@ refuse() {
   exit 1
 }
 
-# The major version of a java, or 0 if it does not run.
+# The major version of a java, or 0 if it does not run. A JDK states it in a file; starting one to ask takes much longer.
 java_major() {
-  local line major
-  line=$("$1" -version 2>&1 | grep -m 1 'version "') || { echo 0; return; }
-  major=${line#*version \"}
+  local line major release
+  release=$(command -v "$1") && release=$(readlink -f -- "$release" 2> /dev/null) && release=${release%/bin/*}/release
+  line=$(grep -s -m 1 '^JAVA_VERSION="' "$release" || "$1" -version 2>&1 | grep -m 1 'version "') || { echo 0; return; }
+  major=${line#*\"}
   major=${major%%[!0-9]*}
   echo "${major:-0}"
 }

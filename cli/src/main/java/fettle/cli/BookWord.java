@@ -15,8 +15,8 @@ final class BookWord {
     /** {@code fettle book backup}. */
     @Command(
             name = "backup",
-            mixinStandardHelpOptions = true,
-            description = "Copies the book to one file, also while it is in use, and verifies the copy.")
+            description = "Copies the book to one file and verifies the copy. A folder gets a file named for now.",
+            footer = {"", "For example:", "  fettle book backup ~/backups"})
     static final class Backup implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -33,8 +33,8 @@ final class BookWord {
     /** {@code fettle book export}. */
     @Command(
             name = "export",
-            mixinStandardHelpOptions = true,
-            description = "Writes the whole book as one archive of CSV and JSON.")
+            description = "Writes the whole book as one archive of CSV and JSON. A folder gets a file named for now.",
+            footer = {"", "For example:", "  fettle book export book.zip"})
     static final class Export implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -51,8 +51,8 @@ final class BookWord {
     /** {@code fettle book import}. */
     @Command(
             name = "import",
-            mixinStandardHelpOptions = true,
-            description = "Reads an archive made by export into an empty book.")
+            description = "Reads an archive made by export into an empty book.",
+            footer = {"", "For example:", "  fettle book import book.zip --book ~/new-book"})
     static final class Import implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -69,8 +69,8 @@ final class BookWord {
     /** {@code fettle book restore}. */
     @Command(
             name = "restore",
-            mixinStandardHelpOptions = true,
-            description = "Puts a backup in place of the book; what was there is kept beside it.")
+            description = "Puts a backup in place of the book; what was there is kept beside it.",
+            footer = {"", "For example:", "  fettle book restore book.sqlite"})
     static final class Restore implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -90,8 +90,8 @@ final class BookWord {
     /** {@code fettle book verify}. */
     @Command(
             name = "verify",
-            mixinStandardHelpOptions = true,
-            description = "Checks every record of the book and every reference between them.")
+            description = "Checks every record of the book and every reference between them.",
+            footer = {"", "For example:", "  fettle book verify"})
     static final class Verify implements Runnable {
         @Mixin
         private final Session session = new Session();

@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 /** {@code fettle charged}. */
 @Command(
         name = "charged",
-        mixinStandardHelpOptions = true,
         description = "Takes a charge: put-back and end volts.",
         footer = {
             "",

@@ -11,21 +11,28 @@ import picocli.CommandLine.Option;
 final class ChargerFields implements KitFields<Charger> {
     private static final ChargerForm EMPTY = new ChargerForm("", "", "", "", "", "");
 
-    @Option(names = "--total-power", description = "Power all ports share, e.g. 400W; leave out if each has its own.")
+    @Option(
+            names = "--total-power",
+            paramLabel = "POWER",
+            description = "Power all ports share, e.g. 400W; leave out if each has its own.")
     private @Nullable String totalPower;
 
-    @Option(names = "--chemistries", description = "What it can charge, with commas: LiPo,LiHV,NiMH.")
+    @Option(
+            names = "--chemistries",
+            paramLabel = "LIST",
+            description = "What it can charge, with commas: LiPo,LiHV,NiMH.")
     private @Nullable String chemistries;
 
-    @Option(names = "--source", description = "Name of the source that feeds it.")
+    @Option(names = "--source", paramLabel = "NAME", description = "Name of the source that feeds it.")
     private @Nullable String source;
 
     @Option(
             names = "--ports",
+            paramLabel = "PORTS",
             description = "Its ports, with semicolons: \"20A 400W 6S bleed 0.5A discharge 25W; 10A 200W 6S\".")
     private @Nullable String ports;
 
-    @Option(names = "--note", description = "Anything else.")
+    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
     private @Nullable String note;
 
     @Override

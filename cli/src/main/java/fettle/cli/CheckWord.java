@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 /** {@code fettle check}. */
 @Command(
         name = "check",
-        mixinStandardHelpOptions = true,
         description = "Takes a check: rest volts per cell or of the whole pack, and what was seen.",
         footer = {
             "",

@@ -11,25 +11,31 @@ import picocli.CommandLine.Option;
 final class CraftFields implements KitFields<Craft> {
     private static final CraftForm EMPTY = new CraftForm("", "", "", "", "", "", "", "");
 
-    @Option(names = "--kind", description = "plane, glider, helicopter, multirotor, car, boat or other.")
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            description = "plane, glider, helicopter, multirotor, car, boat or other.")
     private @Nullable String kind;
 
-    @Option(names = "--cells", description = "Cells in series it takes, e.g. 4S; leave out if several fit.")
+    @Option(
+            names = "--cells",
+            paramLabel = "CELLS",
+            description = "Cells in series it takes, e.g. 4S; leave out if several fit.")
     private @Nullable String cells;
 
-    @Option(names = "--connector", description = "Connector it takes.")
+    @Option(names = "--connector", paramLabel = "NAME", description = "Connector it takes.")
     private @Nullable String connector;
 
-    @Option(names = "--typical-current", description = "Typical current, e.g. 25A.")
+    @Option(names = "--typical-current", paramLabel = "CURRENT", description = "Typical current, e.g. 25A.")
     private @Nullable String typicalCurrent;
 
-    @Option(names = "--peak-current", description = "Peak current, e.g. 60A.")
+    @Option(names = "--peak-current", paramLabel = "CURRENT", description = "Peak current, e.g. 60A.")
     private @Nullable String peakCurrent;
 
-    @Option(names = "--keeper", description = "Who keeps it.")
+    @Option(names = "--keeper", paramLabel = "WHO", description = "Who keeps it.")
     private @Nullable String keeper;
 
-    @Option(names = "--note", description = "Anything else.")
+    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
     private @Nullable String note;
 
     @Override

@@ -11,11 +11,11 @@ import picocli.CommandLine.Option;
 /** {@code fettle demo}. */
 @Command(
         name = "demo",
-        mixinStandardHelpOptions = true,
         description = {
             "Shows Fettle at work: makes a book of an invented club, prints its morning review and serves the desk.",
             "The book is thrown away at the end unless --book says where to keep it."
-        })
+        },
+        footer = {"", "For example:", "  fettle demo", "  fettle demo --no-serve"})
 final class DemoWord implements Runnable {
     @Mixin
     private final Session session = new Session();

@@ -4,7 +4,6 @@ import fettle.workshop.EntryPreview;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.Workshop;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Saves an entry line, or says what in it was not understood; shared by {@code check}, {@code charged} and {@code ran}. */
 final class EntryWords {
@@ -17,12 +16,13 @@ final class EntryWords {
             if (saving == Saving.PREVIEW && session.json()) {
                 session.print(preview, "");
             }
-            if (!preview.canSave()) {
+            if (preview.canSave()) {
+                preview.questions().forEach(question -> session.progress("look: " + question));
+            } else if (!session.json()) {
                 session.progress(preview.line() + System.lineSeparator() + MarkedLine.marks(preview));
-                throw new RefusedException(problems(preview));
             }
-            preview.questions().forEach(question -> session.progress("look: " + question));
-            if (saving == Saving.SAVE) {
+            if (saving == Saving.SAVE || !preview.canSave()) {
+                // refuses what cannot be saved, with every problem at its column
                 JournalEntry entry = workshop.entries().enter(line);
                 session.print(entry, entry.sentence() + " (undo with: fettle undo " + entry.id() + ")");
             } else if (!session.json()) {
@@ -51,11 +51,5 @@ final class EntryWords {
             afterNote = word.equalsIgnoreCase("note");
         }
         return line.toString();
-    }
-
-    private static String problems(EntryPreview preview) {
-        return preview.problems().stream()
-                .map(problem -> "column " + problem.column() + ": " + problem.sentence())
-                .collect(Collectors.joining(System.lineSeparator() + "fettle: "));
     }
 }

@@ -11,8 +11,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         version = "Fettle 0.1.0",
         description = "The bench book for battery packs and the craft they power.",
-        synopsisSubcommandLabel = "WORD",
-        footer = {"", "Start with: fettle demo", "Exit codes: 0 done, 1 cannot be done, 2 usage, 70 a fault of Fettle."
+        synopsisSubcommandLabel = "WORD …",
+        commandListHeading = "Words:%n",
+        footer = {
+            "",
+            "Start with: fettle demo. Each word says more: fettle check --help",
+            "Exit codes: 0 done, 1 cannot be done, 2 usage, 70 a fault of Fettle."
         },
         subcommands = {
             DemoWord.class,
@@ -40,6 +44,6 @@ final class Fettle implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "no word given: say what to do, e.g. fettle today");
+        throw new ParameterException(spec.commandLine(), "say what to do, e.g. fettle today");
     }
 }

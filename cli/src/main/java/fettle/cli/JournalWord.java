@@ -14,18 +14,26 @@ import picocli.CommandLine.Option;
 /** {@code fettle journal}. */
 @Command(
         name = "journal",
-        mixinStandardHelpOptions = true,
-        description = "Lists every change of the book, newest first.")
+        description = "Lists every change of the book, newest first.",
+        footer = {"", "For example:", "  fettle journal", "  fettle journal --limit 5 --skip 20"})
 final class JournalWord implements Runnable {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     @Mixin
     private final Session session = new Session();
 
-    @Option(names = "--limit", defaultValue = "20", description = "How many. Default: ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--limit",
+            paramLabel = "COUNT",
+            defaultValue = "20",
+            description = "How many. Default: ${DEFAULT-VALUE}.")
     private int limit;
 
-    @Option(names = "--skip", defaultValue = "0", description = "How many of the newest to leave out.")
+    @Option(
+            names = "--skip",
+            paramLabel = "COUNT",
+            defaultValue = "0",
+            description = "How many of the newest to leave out.")
     private int skip;
 
     @Override

@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle pack add} and its like. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitAddWord<T> implements Runnable {
     private final KitKind<T> kind;
     private final KitFields<T> fields;

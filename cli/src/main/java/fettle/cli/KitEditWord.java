@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle pack edit} and its like: what is not given stays as it was. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitEditWord<T> implements Runnable {
     private final KitKind<T> kind;
     private final KitFields<T> fields;

@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code fettle pack list} and its like. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitListWord<T> implements Runnable {
     private final KitKind<T> kind;
 
@@ -31,7 +31,7 @@ final class KitListWord<T> implements Runnable {
                     .toList();
             session.print(shown, shown.stream().map(this::line).collect(Collectors.joining(System.lineSeparator())));
             if (shown.isEmpty()) {
-                session.progress("none yet. Add one: fettle " + kind.word() + " add --help");
+                session.progress("none in use. Add one: " + KitKind.Verb.ADD.example(kind));
             }
         }
     }

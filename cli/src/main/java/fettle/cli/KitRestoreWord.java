@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle pack restore} and its like. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitRestoreWord<T> implements Runnable {
     private final KitKind<T> kind;
 

@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle pack retire} and its like. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitRetireWord<T> implements Runnable {
     private final KitKind<T> kind;
 
@@ -18,7 +18,7 @@ final class KitRetireWord<T> implements Runnable {
     @Parameters(paramLabel = "NAME", description = "Its tag or name.")
     private String name = "";
 
-    @Option(names = "--reason", description = "Why, for the journal.")
+    @Option(names = "--reason", paramLabel = "TEXT", description = "Why, for the journal.")
     private String reason = "";
 
     KitRetireWord(KitKind<T> kind) {

@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle craft show} and its like. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class KitShowWord<T> implements Runnable {
     private final KitKind<T> kind;
 

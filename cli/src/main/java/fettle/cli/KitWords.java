@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.cli.KitKind.Verb;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
@@ -11,19 +12,42 @@ import fettle.workshop.CraftForm;
 import fettle.workshop.PackForm;
 import fettle.workshop.SourceForm;
 import fettle.workshop.Workshop;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 
 /** The words {@code pack}, {@code craft}, {@code charger} and {@code source}, built alike. */
 final class KitWords {
-    private static final KitKind<Pack> PACK = new KitKind<>("pack", Workshop::packs, PackWords::label, PackForm::of);
-    private static final KitKind<Craft> CRAFT =
-            new KitKind<>("craft", Workshop::craft, KitWords::craftLabel, CraftForm::of);
-    private static final KitKind<Charger> CHARGER =
-            new KitKind<>("charger", Workshop::chargers, KitWords::chargerLabel, ChargerForm::of);
-    private static final KitKind<Source> SOURCE =
-            new KitKind<>("source", Workshop::sources, KitWords::sourceLabel, SourceForm::of);
+    private static final KitKind<Pack> PACK = new KitKind<>(
+            "pack",
+            Workshop::packs,
+            PackWords::label,
+            PackForm::of,
+            new KitKind.Examples(
+                    "P07", "--chemistry LiPo --cells 4S --capacity 5000 --charge-rating 5C", "--mass 540g"));
+    private static final KitKind<Craft> CRAFT = new KitKind<>(
+            "craft",
+            Workshop::craft,
+            KitWords::craftLabel,
+            CraftForm::of,
+            new KitKind.Examples("Harrier", "--kind plane --cells 4S --typical-current 32A", "--peak-current 60A"));
+    private static final KitKind<Charger> CHARGER = new KitKind<>(
+            "charger",
+            Workshop::chargers,
+            KitWords::chargerLabel,
+            ChargerForm::of,
+            new KitKind.Examples(
+                    "bench",
+                    "--chemistries LiPo,NiMH --ports \"20A 400W 8S bleed 1A; 10A 200W 6S\"",
+                    "--total-power 500W"));
+    private static final KitKind<Source> SOURCE = new KitKind<>(
+            "source",
+            Workshop::sources,
+            KitWords::sourceLabel,
+            SourceForm::of,
+            new KitKind.Examples("clubhouse", "--kind \"mains supply\" --power 700W", "--power 600W"));
 
     private KitWords() {}
 
@@ -36,35 +60,30 @@ final class KitWords {
     }
 
     private static <T> CommandLine word(KitKind<T> kind, Runnable show, Supplier<KitFields<T>> fields) {
-        CommandLine group = described(new CommandLine(new WordGroup()), "Registers and lists: " + kind.word() + ".");
+        CommandLine group = new CommandLine(new WordGroup());
+        group.getCommandSpec().usageMessage().description("Registers, changes and lists: " + kind.word() + ".");
         KitFields<T> added = fields.get();
         KitFields<T> edited = fields.get();
-        String one = "one " + kind.word();
-        return group.addSubcommand("list", described(new CommandLine(new KitListWord<>(kind)), "Lists what is in use."))
-                .addSubcommand("show", described(new CommandLine(show), "Shows " + one + " in full."))
-                .addSubcommand(
-                        "add", described(withFields(new KitAddWord<>(kind, added), added), "Registers " + one + "."))
-                .addSubcommand(
-                        "edit",
-                        described(
-                                withFields(new KitEditWord<>(kind, edited), edited),
-                                "Changes " + one + "; what is not given stays as it was."))
-                .addSubcommand(
-                        "retire",
-                        described(new CommandLine(new KitRetireWord<>(kind)), "Takes " + one + " out of use."))
-                .addSubcommand(
-                        "restore",
-                        described(new CommandLine(new KitRestoreWord<>(kind)), "Takes " + one + " into use again."));
+        Map<Verb, CommandLine> words = new EnumMap<>(Verb.class);
+        words.put(Verb.LIST, new CommandLine(new KitListWord<>(kind)));
+        words.put(Verb.SHOW, new CommandLine(show));
+        words.put(Verb.ADD, withFields(new KitAddWord<>(kind, added), added));
+        words.put(Verb.EDIT, withFields(new KitEditWord<>(kind, edited), edited));
+        words.put(Verb.RETIRE, new CommandLine(new KitRetireWord<>(kind)));
+        words.put(Verb.RESTORE, new CommandLine(new KitRestoreWord<>(kind)));
+        words.forEach((verb, command) -> {
+            group.addSubcommand(verb.word(), command);
+            command.getCommandSpec()
+                    .usageMessage()
+                    .description(verb.description(kind))
+                    .footer("", "For example:", "  " + verb.example(kind));
+        });
+        return group;
     }
 
     private static CommandLine withFields(Object word, Object fields) {
         CommandLine command = new CommandLine(word);
         command.addMixin("fields", fields);
-        return command;
-    }
-
-    private static CommandLine described(CommandLine command, String description) {
-        command.getCommandSpec().usageMessage().description(description);
         return command;
     }
 

@@ -6,10 +6,14 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the process starts and ends. */
 public final class Main {
-    private static final List<String> ENTRY_WORDS = List.of("check", "charged", "ran");
+    private static final List<List<String>> WITH_READINGS =
+            List.of(List.of("check"), List.of("charged"), List.of("ran"), List.of("rule", "set"));
     private static final List<Class<?>> RULE_WORDS =
             List.of(RuleWord.ListRules.class, RuleWord.SetRule.class, RuleWord.ResetRule.class);
     private static final List<Class<?>> BOOK_WORDS = List.of(
@@ -42,12 +46,48 @@ public final class Main {
         CommandLine work = group("Worksheets: what-if sums that need no book.", WORK_WORDS);
         WorksheetWord.addTo(work);
         root.addSubcommand("work", work);
-        for (String entry : ENTRY_WORDS) {
+        for (List<String> words : WITH_READINGS) {
+            CommandLine command = root;
+            for (String word : words) {
+                command = command.getSubcommands().get(word);
+            }
             // a reading may begin with a minus, e.g. -5C
-            root.getSubcommands().get(entry).setUnmatchedOptionsArePositionalParams(true);
+            command.setUnmatchedOptionsArePositionalParams(true);
         }
+        lookAlike(root);
         Problems problems = new Problems();
-        return root.setExecutionExceptionHandler(problems).setParameterExceptionHandler(problems);
+        return root.registerConverter(Integer.class, WholeNumbers::integer)
+                .registerConverter(int.class, WholeNumbers::integer)
+                .registerConverter(Long.class, WholeNumbers::number)
+                .setExecutionStrategy(Main::execute)
+                .setExecutionExceptionHandler(problems)
+                .setParameterExceptionHandler(problems);
+    }
+
+    // where options count as readings, a mistyped option must not: a reading begins with one minus at most
+    private static int execute(ParseResult parsed) {
+        ParseResult word = parsed;
+        while (word.hasSubcommand()) {
+            word = word.subcommand();
+        }
+        List<String> options = word.matchedPositionals().stream()
+                .flatMap(argument -> argument.stringValues().stream())
+                .filter(typed -> typed.startsWith("--"))
+                .distinct()
+                .toList();
+        if (!options.isEmpty()) {
+            throw new UnmatchedArgumentException(word.commandSpec().commandLine(), options);
+        }
+        return new RunLast().execute(parsed);
+    }
+
+    private static void lookAlike(CommandLine command) {
+        command.getCommandSpec()
+                .usageMessage()
+                .width(Wrapped.COLUMNS)
+                .sortOptions(false)
+                .abbreviateSynopsis(true);
+        command.getSubcommands().values().forEach(Main::lookAlike);
     }
 
     private static CommandLine group(String description, List<Class<?>> words) {

@@ -7,8 +7,8 @@ import picocli.CommandLine.Mixin;
 /** {@code fettle open}. */
 @Command(
         name = "open",
-        mixinStandardHelpOptions = true,
-        description = "Serves your book as a web desk on this machine until Ctrl-C.")
+        description = "Serves your book as a web desk on this machine until Ctrl-C.",
+        footer = {"", "For example:", "  fettle open", "  fettle open --port 0 --book ~/club-book"})
 final class OpenWord implements Runnable {
     @Mixin
     private final Session session = new Session();

@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code fettle pack show}. */
-@Command(mixinStandardHelpOptions = true)
+@Command
 final class PackShowWord implements Runnable {
     @Mixin
     private final Session session = new Session();

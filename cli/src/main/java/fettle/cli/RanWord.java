@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 /** {@code fettle ran}. */
 @Command(
         name = "ran",
-        mixinStandardHelpOptions = true,
         description = "Takes a run: craft, minutes and what remained.",
         footer = {
             "",

@@ -21,13 +21,13 @@ final class RuleWord {
     /** {@code fettle rule list}. */
     @Command(
             name = "list",
-            mixinStandardHelpOptions = true,
-            description = "Lists the rules in force with their sources.")
+            description = "Lists the rules in force with their sources.",
+            footer = {"", "For example:", "  fettle rule list --chemistry LiPo", "  fettle rule list --pack P07"})
     static final class ListRules implements Runnable {
         @Mixin
         private final Session session = new Session();
 
-        @Option(names = "--chemistry", description = "One chemistry only.")
+        @Option(names = "--chemistry", paramLabel = "CHEMISTRY", description = "One chemistry only.")
         private @Nullable String chemistry;
 
         @Option(names = "--pack", paramLabel = "TAG", description = "As they are for one pack.")
@@ -61,14 +61,21 @@ final class RuleWord {
     /** {@code fettle rule set}. */
     @Command(
             name = "set",
-            mixinStandardHelpOptions = true,
             description = "Changes a rule for the book or one pack. Looser needs --reason.",
-            footer = {"", "For example:", "  fettle rule set LiPo storage-time 48h --pack P07"})
+            footer = {
+                "",
+                "For example:",
+                "  fettle rule set LiPo storage-time 48h --pack P07",
+                "  fettle rule set LiPo storage-time 96h --reason \"kept in a cold cellar\""
+            })
     static final class SetRule implements Runnable {
         @Mixin
         private final Session session = new Session();
 
-        @Parameters(index = "0", paramLabel = "CHEMISTRY")
+        @Parameters(
+                index = "0",
+                paramLabel = "CHEMISTRY",
+                description = "LiPo, LiHV, LiFePO4, Li-ion, NiMH or lead-acid.")
         private String chemistry = "";
 
         @Parameters(index = "1", paramLabel = "RULE", description = "Its key, as rule list shows it.")
@@ -80,7 +87,7 @@ final class RuleWord {
         @Option(names = "--pack", paramLabel = "TAG", description = "For one pack only.")
         private String tag = "";
 
-        @Option(names = "--reason", description = "Why; needed where the new limit is looser.")
+        @Option(names = "--reason", paramLabel = "TEXT", description = "Why; needed where the new limit is looser.")
         private String reason = "";
 
         @Override
@@ -94,15 +101,21 @@ final class RuleWord {
     }
 
     /** {@code fettle rule reset}. */
-    @Command(name = "reset", mixinStandardHelpOptions = true, description = "Takes a changed rule back to its default.")
+    @Command(
+            name = "reset",
+            description = "Takes a changed rule back to its default.",
+            footer = {"", "For example:", "  fettle rule reset LiPo storage-time"})
     static final class ResetRule implements Runnable {
         @Mixin
         private final Session session = new Session();
 
-        @Parameters(index = "0", paramLabel = "CHEMISTRY")
+        @Parameters(
+                index = "0",
+                paramLabel = "CHEMISTRY",
+                description = "LiPo, LiHV, LiFePO4, Li-ion, NiMH or lead-acid.")
         private String chemistry = "";
 
-        @Parameters(index = "1", paramLabel = "RULE")
+        @Parameters(index = "1", paramLabel = "RULE", description = "Its key, as rule list shows it.")
         private String quantity = "";
 
         @Option(names = "--pack", paramLabel = "TAG", description = "The change made for this pack.")

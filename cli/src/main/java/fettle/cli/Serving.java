@@ -12,6 +12,7 @@ final class Serving {
 
     @Option(
             names = "--port",
+            paramLabel = "PORT",
             defaultValue = "4150",
             description = "Port to listen on, 0 for any free one. Default: ${DEFAULT-VALUE}.")
     private int port;

@@ -5,6 +5,7 @@ import fettle.workshop.Workshop;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -20,7 +21,10 @@ final class Session {
             description = "The data folder. Default: FETTLE_BOOK, else fettle in your data folder (~/.local/share).")
     private @Nullable Path book;
 
-    @Option(names = "--json", description = "Print JSON instead of text.")
+    @Mixin
+    private final HelpOption help = new HelpOption();
+
+    @Option(names = Printing.JSON, description = "Print JSON instead of text.")
     private boolean json;
 
     boolean json() {

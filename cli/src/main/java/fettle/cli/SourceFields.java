@@ -11,16 +11,22 @@ import picocli.CommandLine.Option;
 final class SourceFields implements KitFields<Source> {
     private static final SourceForm EMPTY = new SourceForm("", "", "", "", "");
 
-    @Option(names = "--kind", description = "mains supply, vehicle battery, field battery or generator.")
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            description = "mains supply, vehicle battery, field battery or generator.")
     private @Nullable String kind;
 
-    @Option(names = "--power", description = "Power it gives continuously, e.g. 600W.")
+    @Option(names = "--power", paramLabel = "POWER", description = "Power it gives continuously, e.g. 600W.")
     private @Nullable String power;
 
-    @Option(names = "--energy", description = "Energy it holds, e.g. 960Wh; leave out where it does not run out.")
+    @Option(
+            names = "--energy",
+            paramLabel = "ENERGY",
+            description = "Energy it holds, e.g. 960Wh; leave out where it does not run out.")
     private @Nullable String energy;
 
-    @Option(names = "--note", description = "Anything else.")
+    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
     private @Nullable String note;
 
     @Override

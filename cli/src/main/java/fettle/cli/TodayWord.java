@@ -8,8 +8,8 @@ import picocli.CommandLine.Mixin;
 /** {@code fettle today}. */
 @Command(
         name = "today",
-        mixinStandardHelpOptions = true,
-        description = "The morning review: every pack's standing, charge, reason and task.")
+        description = "The morning review: every pack's standing, charge, reason and task.",
+        footer = {"", "For example:", "  fettle today", "  fettle today --json"})
 final class TodayWord implements Runnable {
     @Mixin
     private final Session session = new Session();

@@ -10,8 +10,8 @@ import picocli.CommandLine.Parameters;
 /** {@code fettle undo}. */
 @Command(
         name = "undo",
-        mixinStandardHelpOptions = true,
-        description = "Undoes a change; the undoing is in the journal and can itself be undone.")
+        description = "Undoes a change; the undoing is in the journal and can itself be undone.",
+        footer = {"", "For example:", "  fettle undo", "  fettle undo 12"})
 final class UndoWord implements Runnable {
     @Mixin
     private final Session session = new Session();

@@ -1,13 +1,17 @@
 package fettle.cli;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A word that only groups others: alone it says which. */
-@Command(mixinStandardHelpOptions = true)
+@Command(synopsisSubcommandLabel = "WORD …", commandListHeading = "Words:%n")
 final class WordGroup implements Runnable {
+    @Mixin
+    private final HelpOption help = new HelpOption();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 

@@ -1,7 +1,9 @@
 package fettle.cli;
 
 import static fettle.cli.ShellAssert.done;
+import static fettle.cli.ShellAssert.misused;
 import static fettle.cli.ShellAssert.refused;
+import static fettle.cli.ShellAssert.refusedForEach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -63,5 +65,70 @@ final class EntryWordsTest {
         assertThat(json.code()).isEqualTo(ExitCode.CANNOT);
         assertThat(json.out()).contains("\"problems\"", "\"column\"");
         assertThat(shell.line("journal").out()).doesNotContain("charged P07");
+    }
+
+    @Test
+    void takesACheckAndUndoesIt() {
+        var taken = shell.line("check P07 3.84 3.83 3.85 3.84 21C rest 2h ir 2.1 2.2 2.0 2.4");
+
+        done(taken);
+        assertThat(taken.out()).contains("P07");
+        assertThat(shell.line("pack show P07").out()).contains("cell  3  3.850 V");
+        done(shell.line("undo"));
+        assertThat(shell.line("pack show P07").out()).contains("never been checked");
+    }
+
+    @Test
+    void previewsACheckWithoutSavingIt() {
+        var preview = shell.line("check --preview P07 3.84 3.83 3.85 3.84");
+
+        done(preview);
+        assertThat(preview.out()).contains("P07", "3.84");
+        assertThat(shell.line("pack show P07").out()).contains("never been checked");
+    }
+
+    @Test
+    void saysWhichPartOfACheckWasNotUnderstood() {
+        refusedForEach(shell.line("check P07 3.84 3.83 3.8x5 3.84"), "column 15", "3.8x5");
+    }
+
+    @Test
+    void refusesNineReadingsOfAFourCellPack() {
+        assertThat(shell.line("check P07 3.8 3.8 3.8 3.8 3.8 3.8 3.8 3.8 3.8").code())
+                .isEqualTo(ExitCode.CANNOT);
+    }
+
+    @Test
+    void refusesAnImpossibleVoltage() {
+        refused(shell.line("check P07 3.84 3.83 38.5 3.84"), "38.5");
+    }
+
+    @Test
+    void refusesAnUnknownPack() {
+        refused(shell.line("check P70 3.84 3.83 3.85 3.84"), "P70");
+    }
+
+    @Test
+    void takesACharge() {
+        done(shell.line("charged P07 3100mAh to 16.8V"));
+
+        assertThat(shell.line("pack show P07").out()).contains("1 charges");
+    }
+
+    @Test
+    void refusesAChargeWithoutFigures() {
+        refused(shell.line("charged P07 well"), "well");
+    }
+
+    @Test
+    void refusesARunThatLeftMoreThanAll() {
+        refused(shell.line("ran P07 7min left 130%"), "130");
+    }
+
+    @Test
+    void asksForTheWordsOfAnEntry() {
+        misused(shell.line("check"), "WORDS");
+        misused(shell.line("charged"), "TAG");
+        misused(shell.line("ran P07"), "WORDS");
     }
 }

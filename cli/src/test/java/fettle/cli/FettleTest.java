@@ -8,8 +8,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -29,12 +31,53 @@ final class FettleTest {
         assertThat(new TreeSet<>(command.getSubcommands().keySet()))
                 .containsExactly(
                         "book", "charged", "charger", "check", "craft", "demo", "journal", "open", "pack", "ran",
-                        "rule", "source", "today", "undo");
+                        "rule", "source", "today", "undo", "work");
     }
 
     @Test
     void everyWordHelpsAndKnowsJson() {
         helpsAndKnowsJson(Main.commandLine(surroundings(home, Map.of())));
+    }
+
+    @Test
+    void everyWordShowsAnExampleThatIsUnderstood() {
+        List<CommandLine> words =
+                leaves(Main.commandLine(surroundings(home, Map.of()))).toList();
+
+        assertThat(words).hasSizeGreaterThan(30);
+        assertThat(words).allSatisfy(word -> {
+            String name = word.getCommandSpec().qualifiedName();
+            List<String> examples = Stream.of(
+                            word.getCommandSpec().usageMessage().footer())
+                    .filter(line -> line.startsWith("  fettle "))
+                    .toList();
+            assertThat(examples).as(name).isNotEmpty();
+            assertThat(examples).allSatisfy(example -> {
+                assertThat(example).startsWith("  " + name);
+                List<String> arguments = Shell.split(example.strip());
+                Main.commandLine(surroundings(home, Map.of()))
+                        .parseArgs(arguments.subList(1, arguments.size()).toArray(String[]::new));
+            });
+        });
+    }
+
+    private static Stream<CommandLine> leaves(CommandLine command) {
+        return command.getSubcommands().isEmpty()
+                ? Stream.of(command)
+                : command.getSubcommands().values().stream().flatMap(FettleTest::leaves);
+    }
+
+    @Test
+    void helpIsShortAndFitsThePage() {
+        var help = new Shell(home).line("pack add --help");
+
+        done(help);
+        assertThat(help.out())
+                .startsWith("Usage: fettle pack add [OPTIONS] NAME")
+                .contains("--charge-rating=CURRENT");
+        assertThat(help.out().lines())
+                .hasSizeLessThan(30)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(Wrapped.COLUMNS));
     }
 
     private static void helpsAndKnowsJson(CommandLine command) {
@@ -44,14 +87,43 @@ final class FettleTest {
         assertThat(spec.usageMessage().description()).as(spec.qualifiedName()).isNotEmpty();
         if (command.getSubcommands().isEmpty()) {
             assertThat(spec.findOption("--json")).as(spec.qualifiedName()).isNotNull();
-            assertThat(spec.findOption("--book")).as(spec.qualifiedName()).isNotNull();
+            boolean needsABook = !spec.qualifiedName().startsWith("fettle work ");
+            assertThat(spec.findOption("--book") != null)
+                    .as(spec.qualifiedName())
+                    .isEqualTo(needsABook);
         }
     }
 
     @Test
     void saysWhatIsWrongWithAnUnknownWord() {
-        misused(new Shell(home).line("todya"), "todya");
-        misused(new Shell(home).run(), "no word");
+        misused(new Shell(home).line("todya"), "there is no word \"todya\"", "Did you mean fettle today?");
+        misused(new Shell(home).line("pack ad P07"), "there is no word \"ad\"", "fettle pack add");
+        misused(new Shell(home).run(), "say what to do");
+    }
+
+    @Test
+    void saysWhatIsWrongWithAnOption() {
+        misused(new Shell(home).line("today --jsn"), "there is no option --jsn", "Did you mean --json?");
+        misused(new Shell(home).line("pack add P07 --chemsitry LiPo"), "--chemsitry", "--chemistry");
+        misused(new Shell(home).line("check P07 3.84 --preveiw"), "--preveiw", "--preview");
+        misused(new Shell(home).line("rule set LiPo storage-time 96h --reson cold"), "--reson", "--reason");
+        misused(new Shell(home).line("today --book"), "DIR after --book is missing");
+        misused(new Shell(home).line("journal --limit many"), "--limit", "\"many\" is not a whole number");
+        misused(new Shell(home).line("pack retire P07 sold"), "\"sold\" is more than fettle pack retire takes");
+    }
+
+    @Test
+    void refusesInJsonWhereJsonIsAskedFor() {
+        assertThat(new Shell(home).line("pack show P07 --json").err())
+                .isEqualToIgnoringNewLines(
+                        "{\"faults\":[{\"field\":\"name\",\"sentence\":\"P07 is not in this book, which has"
+                                + " no pack yet. Add it first.\"}]}");
+        assertThat(new Shell(home).line("pack add P07 --json --cells 0S").err())
+                .startsWith("{\"faults\":[")
+                .contains("\"field\":\"chemistry\"", "\"field\":\"cells\"");
+        assertThat(new Shell(home).line("today --json --all").err())
+                .startsWith("{\"faults\":[")
+                .contains("--all");
     }
 
     @Test

@@ -6,12 +6,16 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 
 /** Runs the command line in this process against a book in a test's own folder. */
 final class Shell {
     static final Instant NOW = Instant.parse("2026-05-16T07:30:00Z");
+
+    private static final Pattern WORD = Pattern.compile("(\"[^\"]*\"|[^\\s\"])+");
 
     private final Path home;
     private Runnable untilStopped = () -> {};
@@ -44,8 +48,16 @@ final class Shell {
         return new Result(code, out.toString(), err.toString());
     }
 
-    /** Runs one line, split at spaces. */
+    /** Runs one line, split as a shell splits it. */
     Result line(String line) {
-        return run(line.split(" "));
+        return run(split(line).toArray(String[]::new));
+    }
+
+    /** The words of a line: parted by spaces, those in double quotes kept together. */
+    static List<String> split(String line) {
+        return WORD.matcher(line)
+                .results()
+                .map(word -> word.group().replace("\"", ""))
+                .toList();
     }
 }

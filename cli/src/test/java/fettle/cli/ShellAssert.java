@@ -20,9 +20,16 @@ final class ShellAssert {
                 .hasSize(1);
     }
 
+    /** Refused with a line for every fault, in which these words are, no data, and no stack trace. */
+    static void refusedForEach(Shell.Result result, String... words) {
+        refusedWith(ExitCode.CANNOT, result, words);
+        assertThat(result.err().lines()).allMatch(line -> line.startsWith("fettle: "));
+    }
+
     static void misused(Shell.Result result, String... words) {
         refusedWith(ExitCode.USAGE, result, words);
         assertThat(result.err()).contains("--help");
+        assertThat(result.err().lines()).hasSize(1);
     }
 
     private static void refusedWith(int code, Shell.Result result, String... words) {

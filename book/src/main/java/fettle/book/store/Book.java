@@ -42,6 +42,7 @@ public final class Book implements AutoCloseable {
         BookLock lock = BookLock.take(folder);
         try {
             folder.settleRestore();
+            folder.refuseAnEmptyFile();
             DataSource source = SqliteFile.writable(folder.file());
             SqliteFile.migrate(source, folder.file());
             return new Book(folder, lock, source.getConnection());

@@ -44,6 +44,21 @@ public record BookFolder(Path path) {
         return path.resolve("book.sqlite.restoring");
     }
 
+    /**
+     * Refuses a file with nothing in it in the book's place. SQLite would take it for a new book, and hide that one was
+     * cut off.
+     */
+    public void refuseAnEmptyFile() {
+        try {
+            if (Files.exists(file()) && Files.size(file()) == 0) {
+                throw new UnusableBookException("the book " + file() + " is an empty file. Restore the latest backup:"
+                        + " book restore FILE, or delete it to begin a new book.");
+            }
+        } catch (IOException unreadable) {
+            throw new UnusableBookException("the book " + file() + " cannot be read. Look after the disk.", unreadable);
+        }
+    }
+
     /** Every file SQLite keeps of a book; the last two are there only while it is in use or was cut off. */
     public List<Path> files() {
         return List.of(file(), path.resolve("book.sqlite-wal"), path.resolve("book.sqlite-shm"));

@@ -50,14 +50,22 @@ public final class BookLock implements AutoCloseable {
                 channel.close();
                 throw inUse(folder, holder(folder));
             }
-            channel.truncate(0);
-            channel.write(StandardCharsets.UTF_8.encode(ProcessHandle.current().pid() + "\n"));
+            sign(channel);
             return new BookLock(held, channel);
         } catch (IOException refused) {
             throw new UnusableBookException(
                     "the book in " + folder.path() + " cannot be locked. Look whether the folder is read-only or the"
                             + " disk full.",
                     refused);
+        }
+    }
+
+    private static void sign(FileChannel channel) {
+        try {
+            channel.truncate(0);
+            channel.write(StandardCharsets.UTF_8.encode(ProcessHandle.current().pid() + "\n"));
+        } catch (IOException unsigned) {
+            // The lock holds without it; a second user is then told of a process unknown.
         }
     }
 
@@ -68,7 +76,8 @@ public final class BookLock implements AutoCloseable {
 
     private static String holder(BookFolder folder) {
         try {
-            return Files.readString(folder.lockFile()).strip();
+            String process = Files.readString(folder.lockFile()).strip();
+            return process.isEmpty() ? "unknown" : process;
         } catch (IOException unreadable) {
             return "unknown";
         }

@@ -32,11 +32,15 @@ public final class SqliteFaults {
     }
 
     private static String sentence(SQLiteErrorCode result, Path file) {
+        if (result == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE) {
+            // no room for the file beside the book that every user of it needs (sqlite.org/rescode.html)
+            return sentence(SQLiteErrorCode.SQLITE_FULL, file);
+        }
         SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(result.code & PRIMARY_CODE);
         return switch (primary) {
             case SQLITE_FULL ->
-                "the disk is full: this entry was not saved in " + file
-                        + ", everything before it was. Free some space and enter it again.";
+                "the disk is full: nothing new was saved in " + file
+                        + ", everything before is there. Free some space and try again.";
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH ->
                 "the book " + file + " is read-only. Give yourself the right to write it and its folder.";
             case SQLITE_CANTOPEN ->
