@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,12 +27,14 @@ import picocli.CommandLine.Spec;
 /** {@code fettle work simulate}. */
 @Command(
         name = "simulate",
-        mixinStandardHelpOptions = true,
         description = "Simulates the cells, packs and steps of a scenario file and sums up what happened.",
         footer = {
             "",
             "The file is JSON: see docs/scenario-file.md.",
-            "With --csv the series goes to standard output and the summary to standard error."
+            "With --csv the series goes to standard output and the summary to standard error.",
+            "",
+            "For example:",
+            "  fettle work simulate scenario.json --csv"
         })
 final class SimulateWord implements Runnable {
     private static final int DIGITS = 8;
@@ -39,6 +42,9 @@ final class SimulateWord implements Runnable {
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private final HelpOption help = new HelpOption();
 
     @Parameters(paramLabel = "FILE", description = "The scenario file.")
     private Path file = Path.of("");
