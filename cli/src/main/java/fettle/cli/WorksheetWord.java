@@ -41,23 +41,10 @@ final class WorksheetWord implements Runnable {
             CommandSpec spec = word.getCommandSpec();
             spec.usageMessage()
                     .description(worksheet.title() + ". " + worksheet.question())
-                    .footer("", "For example:", "  fettle work " + worksheet.word() + " " + example(worksheet));
+                    .footer("", "For example:", "  " + WorksheetExamples.of(worksheet));
             worksheet.fields().forEach(field -> spec.addOption(option(field)));
             group.addSubcommand(worksheet.word(), word);
         }
-    }
-
-    private static String example(Worksheet worksheet) {
-        String pack = "--cells 4S --capacity 5000 --resistance 3 ";
-        return switch (worksheet.word()) {
-            case "charge" -> pack + "--charge \"3.84 3.83 3.85 3.84\" --amps 5 --bleed 0.5";
-            case "storage" -> pack + "--charge 90% --amps 5 --discharge 25W";
-            case "balance" -> pack + "--charge \"3.84 3.80 3.85 3.84\" --amps 5";
-            case "join" -> "--cells 4S --amps 8 --packs \"P01; 3.84; 5000; 3; 5A\" --packs \"P02; 3.80; 5000; 3; 5A\"";
-            case "load" -> pack + "--charge 95% --load 40A --working";
-            case "rating" -> pack + "--label 150A";
-            default -> pack + "--charge 95% --load 20A --cold 5";
-        };
     }
 
     private static OptionSpec option(WorksheetField field) {

@@ -1,0 +1,39 @@
+package fettle.cli;
+
+import fettle.workshop.worksheet.Worksheet;
+import fettle.workshop.worksheet.WorksheetField;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** A whole command for each worksheet, for its help. */
+final class WorksheetExamples {
+    private static final String PACK = "--cells 4S --capacity 5000 --resistance 3 ";
+    private static final String LINKAGE = "--arm 10 --horn 15 --aft 100 ";
+    private static final Map<String, String> ARGUMENTS = Map.ofEntries(
+            Map.entry("charge", PACK + "--charge \"3.84;3.83;3.85;3.84\" --amps 5 --bleed 0.5"),
+            Map.entry("storage", PACK + "--charge 90% --amps 5 --discharge 25W"),
+            Map.entry("balance", PACK + "--charge \"3.84;3.80;3.85;3.84\" --amps 5"),
+            Map.entry(
+                    "join",
+                    "--cells 4S --amps 8 --packs \"P01; 3.84; 5000; 3; 5A\" --packs \"P02; 3.80; 5000; 3; 5A\""),
+            Map.entry("load", PACK + "--charge 95% --load 40A --working"),
+            Map.entry("rating", PACK + "--label 150A"),
+            Map.entry("cold", PACK + "--charge 95% --load 20A --cold 5"),
+            Map.entry("linkage", LINKAGE + "--low 1050 --high 1950"),
+            Map.entry("throws", LINKAGE + "--up 12mm --down 10°"),
+            Map.entry("hinge", "--chord 50 --span 300 --speed 120km/h --torque 4kgcm"));
+
+    private WorksheetExamples() {}
+
+    /** The command; without an example of its own, the fields that must be typed. */
+    static String of(Worksheet worksheet) {
+        String arguments = ARGUMENTS.getOrDefault(
+                worksheet.word(),
+                worksheet.fields().stream()
+                        .filter(field -> field.usual().isEmpty())
+                        .map(WorksheetField::key)
+                        .map(key -> "--" + key + " …")
+                        .collect(Collectors.joining(" ")));
+        return "fettle work " + worksheet.word() + " " + arguments;
+    }
+}
