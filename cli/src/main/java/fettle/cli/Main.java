@@ -24,6 +24,11 @@ public final class Main {
             BookWord.Import.class);
 
     private static final List<Class<?>> WORK_WORDS = List.of(SimulateWord.class);
+    private static final List<Class<?>> TRACE_WORDS = List.of(
+            TraceWord.AddTrace.class,
+            TraceWord.ListTraces.class,
+            TraceWord.ShowTrace.class,
+            TraceWord.ExportTrace.class);
 
     private Main() {}
 
@@ -43,6 +48,7 @@ public final class Main {
         KitWords.addTo(root);
         root.addSubcommand("rule", group("Lists and changes the rules.", RULE_WORDS));
         root.addSubcommand("book", group("Keeps the book: backup, export and their way back.", BOOK_WORDS));
+        root.addSubcommand("trace", group("Takes logs of packs, and tells what is in them.", TRACE_WORDS));
         CommandLine work = group("Worksheets: what-if sums that need no book.", WORK_WORDS);
         WorksheetWord.addTo(work);
         root.addSubcommand("work", work);

@@ -77,6 +77,10 @@ public final class Workshop implements AutoCloseable {
         return new History(ledger);
     }
 
+    public Traces traces() {
+        return new Traces(ledger, packs, rules);
+    }
+
     public Rules rules() {
         return rules;
     }

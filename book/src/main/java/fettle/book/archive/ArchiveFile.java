@@ -17,8 +17,8 @@ import java.util.zip.ZipFile;
 
 /** An archive read into memory, with its layout checked. Nothing is ever unpacked onto the disk. */
 final class ArchiveFile {
-    /** More than a lifetime of entries; keeps a hostile archive from filling the memory. */
-    private static final int MOST_BYTES = 256 * 1024 * 1024;
+    /** More than a lifetime of entries, and many logs; keeps a hostile archive from filling the memory. */
+    private static final int MOST_BYTES = 1024 * 1024 * 1024;
 
     private final Path path;
     private final Manifest manifest;

@@ -7,6 +7,7 @@ import fettle.book.record.UnreadableRowException;
 import fettle.book.store.Book;
 import fettle.book.store.ItemTable;
 import fettle.book.store.StoredReferences;
+import fettle.book.store.TraceFiles;
 import fettle.book.store.UnusableBookException;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +42,7 @@ public final class Verification {
         verification.attempt("the references", verification::references);
         Shapes.ALL.forEach(
                 shape -> verification.attempt("table " + shape.kind().table(), () -> verification.rows(shape)));
+        verification.attempt("the logs", () -> verification.faults.addAll(TraceFiles.faults(handle)));
         verification.attempt("the journal", () -> JournalAudit.of(handle, verification.faults));
         return List.copyOf(verification.faults);
     }

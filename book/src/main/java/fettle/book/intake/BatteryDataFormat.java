@@ -45,10 +45,18 @@ public final class BatteryDataFormat {
      * @throws InputException if the trace has no volts or no current, which the format demands
      */
     public static void write(Trace trace, Writer into) throws IOException {
+        require(trace);
+        write(trace, trace.packVolts(), into);
+    }
+
+    /** @throws InputException if the trace lacks what the format demands */
+    public static void require(Trace trace) {
         if (!trace.hasVolts()) {
             throw new InputException("format", "the trace has no volts; the battery data format demands them.");
         }
-        write(trace, trace.packVolts(), into);
+        if (!trace.hasCurrent()) {
+            throw new InputException("format", "the trace has no current; the battery data format demands it.");
+        }
     }
 
     /**
@@ -61,13 +69,11 @@ public final class BatteryDataFormat {
             throw new InputException(
                     "cell", "cell is " + cell + "; expected 1 to " + trace.cells() + ", the cells that were logged.");
         }
+        require(trace);
         write(trace, trace.cellVolts()[cell - 1], into);
     }
 
     private static void write(Trace trace, double[] volts, Writer into) throws IOException {
-        if (!trace.hasCurrent()) {
-            throw new InputException("format", "the trace has no current; the battery data format demands it.");
-        }
         Instant start = trace.startedAt();
         try (CsvWriter csv = CsvWriter.builder().build(into)) {
             List<String> header = new ArrayList<>(List.of("Test Time / s", VOLTAGE_LABEL, CURRENT_LABEL));

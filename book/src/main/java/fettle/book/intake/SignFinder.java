@@ -8,11 +8,12 @@ import java.util.Locale;
  * <p>A pack's volts fall when the current drawn from it rises, whether it is being charged or discharged. So the
  * correlation of the steps of current with the steps of volts has the sign of −(discharge positive). Where the current
  * hardly steps, volts that fall while a steady current flows tell the same. The log is said to be clear at a
- * correlation of 0.3 or more, or a fall or rise of 1 % over the steady current: common practice, no source; checked on
+ * correlation of 0.3 or more (0.9 with two steps alone), or a fall or rise of 1 % over the steady current: common practice, no source; checked on
  * every measured record with a current column.
  */
 final class SignFinder {
     private static final double CLEAR_CORRELATION = 0.3;
+    private static final double CLEAR_CORRELATION_OF_TWO = 0.9;
     private static final double CLEAR_SHARE = 0.01;
     private static final double LEAST_STEP_SHARE = 0.1;
     private static final int FEWEST_STEPS = 3;
@@ -48,7 +49,8 @@ final class SignFinder {
             }
         }
         double correlation = product / Math.sqrt(ampsSquared * voltsSquared);
-        if (steps < FEWEST_STEPS || !(Math.abs(correlation) >= CLEAR_CORRELATION)) {
+        double clear = steps < FEWEST_STEPS ? CLEAR_CORRELATION_OF_TWO : CLEAR_CORRELATION;
+        if (steps < 2 || !(Math.abs(correlation) >= clear)) {
             return new Finding(PositiveCurrent.UNCLEAR, "");
         }
         return new Finding(

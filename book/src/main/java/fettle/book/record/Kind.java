@@ -18,7 +18,8 @@ public enum Kind {
     CHECK("pack_check", "", List.of("pack_check_cell"), Map.of("pack_id", PACK)),
     CHARGE("pack_charge", "", List.of(), Map.of("pack_id", PACK)),
     RUN("pack_run", "", List.of(), Map.of("pack_id", PACK, "craft_id", CRAFT)),
-    RULE("rule_override", "", List.of(), Map.of("pack_id", PACK));
+    RULE("rule_override", "", List.of(), Map.of("pack_id", PACK)),
+    TRACE("pack_trace", "", List.of("pack_trace_segment", "pack_trace_event"), Map.of("pack_id", PACK));
 
     private final String table;
     private final String nameColumn;

@@ -8,6 +8,7 @@ import fettle.engine.pack.Run;
 import fettle.engine.rule.RuleOverride;
 import fettle.engine.supply.Charger;
 import fettle.engine.supply.Source;
+import fettle.engine.trace.TraceRecord;
 import java.util.List;
 
 /** The shape of every kind. */
@@ -20,8 +21,9 @@ public final class Shapes {
     public static final Shape<ChargeRecord> CHARGE = new ChargeShape();
     public static final Shape<Run> RUN = new RunShape();
     public static final Shape<RuleOverride> RULE = new RuleShape();
+    public static final Shape<TraceRecord> TRACE = new TraceShape();
 
-    public static final List<Shape<?>> ALL = List.of(PACK, CRAFT, SOURCE, CHARGER, CHECK, CHARGE, RUN, RULE);
+    public static final List<Shape<?>> ALL = List.of(PACK, CRAFT, SOURCE, CHARGER, CHECK, CHARGE, RUN, RULE, TRACE);
 
     private Shapes() {}
 }

@@ -60,6 +60,11 @@ public final class Book implements AutoCloseable {
         return new Items<>(this, shape);
     }
 
+    /** The logs its traces were read from. */
+    public TraceFiles traceFiles() {
+        return new TraceFiles(this);
+    }
+
     public Journal journal() {
         return new Journal(this);
     }

@@ -17,7 +17,9 @@ final class Uniqueness {
         if (row.flag("withdrawn")) {
             return;
         }
-        if (kind == Kind.RULE) {
+        if (kind == Kind.TRACE) {
+            requireFile(handle, row, ownId);
+        } else if (kind == Kind.RULE) {
             requireRule(handle, row, ownId);
         } else if (!kind.nameColumn().isEmpty()) {
             requireName(handle, kind, row, ownId);
@@ -32,6 +34,20 @@ final class Uniqueness {
             throw new InputException(
                     column, column + " " + name + " is already in this book. Choose another, or edit that one.");
         }
+    }
+
+    /** The same log twice is one trace. */
+    private static void requireFile(Handle handle, Row row, @Nullable Long ownId) {
+        new ItemTable(handle, Kind.TRACE)
+                .where("withdrawn = 0 AND file_sha256 = ?", row.text("file_sha256")).keySet().stream()
+                        .filter(id -> !id.equals(ownId))
+                        .findFirst()
+                        .ifPresent(id -> {
+                            throw new InputException(
+                                    "file",
+                                    row.text("file_name") + " is in this book already, byte for byte: trace " + id
+                                            + ". See: trace show " + id + ".");
+                        });
     }
 
     /** A rule is changed once for the book and once for each pack. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fettle.book.BookFixtures;
 import fettle.book.store.Book;
+import fettle.book.store.SqliteFile;
 import fettle.book.store.UnusableBookException;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -73,8 +74,8 @@ class BadArchiveTest {
 
     @Test
     void refusesANewerVersion() throws IOException {
-        edit(Manifest.FILE, "\"schema_version\" : 1", "\"schema_version\" : 9");
-        refuses(zip(), "written by a newer Fettle (schema 9; this one knows up to 1)");
+        edit(Manifest.FILE, "\"schema_version\" : " + SqliteFile.SCHEMA_VERSION, "\"schema_version\" : 99");
+        refuses(zip(), "written by a newer Fettle (schema 99; this one knows up to " + SqliteFile.SCHEMA_VERSION + ")");
     }
 
     @Test

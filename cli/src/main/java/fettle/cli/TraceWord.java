@@ -1,0 +1,178 @@
+package fettle.cli;
+
+import fettle.workshop.KeptTrace;
+import fettle.workshop.TraceAdded;
+import fettle.workshop.TraceChoices;
+import fettle.workshop.TracePreview;
+import fettle.workshop.TraceProgress;
+import fettle.workshop.Workshop;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The words under {@code fettle trace}. */
+final class TraceWord {
+    private TraceWord() {}
+
+    /** {@code fettle trace add}. */
+    @Command(
+            name = "add",
+            mixinStandardHelpOptions = true,
+            description = "Reads a log of a pack, tells what is in it and keeps it as received.",
+            footer = {
+                "",
+                "For example:",
+                "  fettle trace add P07 flight.csv",
+                "  fettle trace add P07 flight.csv --preview",
+                "  fettle trace add P07 flight.csv --columns time=1:s,volts=Pack:mV,cell1=4:V --positive discharge"
+            })
+    static final class AddTrace implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(index = "0", paramLabel = "TAG", description = "The pack's tag.")
+        private String tag = "";
+
+        @Parameters(index = "1", paramLabel = "FILE", description = "A table of figures: CSV or TSV, perhaps gzip.")
+        private Path file = Path.of("");
+
+        @Option(
+                names = "--columns",
+                paramLabel = "USES",
+                description = "Which column is what, where its heading does not say.")
+        private String columns = "";
+
+        @Option(
+                names = "--positive",
+                paramLabel = "discharge|charge",
+                description = "What a positive current means, where it cannot be told.")
+        private String positive = "";
+
+        @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of its clock. Default: UTC.")
+        private String zone = "";
+
+        @Option(names = "--note", description = "Free text kept with it.")
+        private String note = "";
+
+        @Option(names = "--preview", description = "Say what it would be read as, and save nothing.")
+        private boolean preview;
+
+        @Override
+        public void run() {
+            TraceChoices choices = new TraceChoices(columns, positive, zone, note);
+            try (Workshop workshop = session.open()) {
+                if (preview) {
+                    TracePreview seen = workshop.traces().preview(file, choices);
+                    session.print(seen, TraceText.preview(seen));
+                } else {
+                    TraceAdded added = workshop.traces().add(tag, file, choices, new Percent(session));
+                    session.print(
+                            added,
+                            added.entry().sentence()
+                                    + System.lineSeparator()
+                                    + TraceText.full(added.trace(), session.zone()));
+                }
+            }
+        }
+    }
+
+    /** Tells every tenth of a long reading. */
+    private static final class Percent implements TraceProgress {
+        private static final long LONG_BYTES = 20_000_000;
+        private static final int TENTHS = 10;
+
+        private final Session session;
+        private long told;
+
+        Percent(Session session) {
+            this.session = session;
+        }
+
+        @Override
+        public boolean goOn(long doneBytes, long totalBytes) {
+            long tenth = totalBytes < LONG_BYTES ? 0 : TENTHS * doneBytes / totalBytes;
+            if (tenth > told) {
+                told = tenth;
+                session.progress("read " + TENTHS * tenth + " %");
+            }
+            return true;
+        }
+    }
+
+    /** {@code fettle trace list}. */
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists traces, newest first.")
+    static final class ListTraces implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Option(names = "--pack", paramLabel = "TAG", description = "Of one pack only.")
+        private @Nullable String tag;
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                List<KeptTrace> traces = tag == null
+                        ? workshop.traces().list()
+                        : workshop.traces().ofPack(tag);
+                session.print(
+                        traces,
+                        traces.stream()
+                                .map(trace -> TraceText.line(trace, session.zone()))
+                                .collect(Collectors.joining(System.lineSeparator())));
+                if (traces.isEmpty()) {
+                    session.progress("none yet. Add one: fettle trace add --help");
+                }
+            }
+        }
+    }
+
+    /** {@code fettle trace show}. */
+    @Command(
+            name = "show",
+            mixinStandardHelpOptions = true,
+            description = "Shows what is in a trace: segments, charge and energy, events.")
+    static final class ShowTrace implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(paramLabel = "NUMBER", description = "Its number, as trace list shows it.")
+        private long id;
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                KeptTrace trace = workshop.traces().find(id);
+                session.print(trace, TraceText.full(trace, session.zone()));
+            }
+        }
+    }
+
+    /** {@code fettle trace export}. */
+    @Command(
+            name = "export",
+            mixinStandardHelpOptions = true,
+            description = "Writes a trace in the open Battery Data Format 1.3 (charging positive).")
+    static final class ExportTrace implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(index = "0", paramLabel = "NUMBER", description = "Its number, as trace list shows it.")
+        private long id;
+
+        @Parameters(index = "1", paramLabel = "FILE", description = "A new file, e.g. P07.bdf.csv.")
+        private Path file = Path.of("");
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                workshop.traces().export(id, file);
+                session.print(List.of(file.toString()), "wrote trace " + id + " to " + file);
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package fettle.cli;
+
+import static fettle.cli.ShellAssert.done;
+import static fettle.cli.ShellAssert.misused;
+import static fettle.cli.ShellAssert.refused;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class TraceWordTest {
+    @TempDir
+    private Path home;
+
+    private Shell shell;
+    private String flight = "";
+
+    @BeforeEach
+    void packAndLog() throws IOException {
+        shell = new Shell(home);
+        done(shell.line("pack add P07 --chemistry LiPo --cells 3S --capacity 2200mAh"));
+        StringBuilder text = new StringBuilder("time;voltage [V];current [A]\n");
+        for (int i = 0; i < 180; i++) {
+            boolean run = i >= 60 && i < 120;
+            text.append(i).append(run ? ";11,1;20,0\n" : ";12,3;0,0\n");
+        }
+        flight = Files.writeString(home.resolve("flight.csv"), text).toString();
+    }
+
+    @Test
+    void addsListsAndShows() {
+        Shell.Result added = shell.run("trace", "add", "P07", flight);
+        done(added);
+        assertThat(added.out())
+                .contains("added trace flight.csv of P07: 1 run, 333 mAh out, 0 mAh in, 0 events")
+                .contains("rest", "run");
+        assertThat(shell.line("trace list").out()).contains("P07", "333 mAh out", "flight.csv");
+        assertThat(shell.line("trace show 1").out()).contains("trace 1 of P07", "passed 333 mAh out; 3.70 Wh out");
+        assertThat(shell.line("trace show 1 --json").out()).contains("\"sha256\"");
+        done(shell.line("undo"));
+        assertThat(shell.line("trace list").out()).isBlank();
+    }
+
+    @Test
+    void previewsWithoutSaving() {
+        Shell.Result preview = shell.run("trace", "add", "P07", flight, "--preview");
+        done(preview);
+        assertThat(preview.out())
+                .contains(
+                        "separated by semicolons, decimal comma",
+                        "volts",
+                        "amps",
+                        "discharge: when the current steps up");
+        assertThat(shell.line("trace list").out()).isBlank();
+    }
+
+    @Test
+    void writesTheOpenFormatOnce() {
+        done(shell.run("trace", "add", "P07", flight));
+        String out = home.resolve("out.csv").toString();
+        done(shell.run("trace", "export", "1", out));
+        assertThat(home.resolve("out.csv")).exists();
+        refused(shell.run("trace", "export", "1", out), "cannot be written");
+    }
+
+    @Test
+    void refusesInOneSentence() throws IOException {
+        refused(shell.run("trace", "add", "P09", flight), "P09");
+        refused(shell.run("trace", "add", "P07", home.resolve("none.csv").toString()), "is not a file");
+        Path photo = Files.write(home.resolve("photo.csv"), new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 0, 0});
+        refused(shell.run("trace", "add", "P07", photo.toString()), "is a JPEG picture");
+        refused(shell.run("trace", "add", "P07", flight, "--positive", "up"), "expected discharge or charge");
+        done(shell.run("trace", "add", "P07", flight));
+        refused(shell.run("trace", "add", "P07", flight), "in this book already", "trace 1 of P07");
+        refused(shell.line("trace show 7"), "there is no trace 7");
+        misused(shell.line("trace show seven"), "NUMBER");
+    }
+}

@@ -1,0 +1,247 @@
+package fettle.workshop;
+
+import fettle.book.intake.BatteryDataFormat;
+import fettle.book.intake.Column;
+import fettle.book.intake.ColumnRole;
+import fettle.book.intake.LogFile;
+import fettle.book.intake.LogPreview;
+import fettle.book.intake.Mapping;
+import fettle.book.intake.MappingText;
+import fettle.book.intake.PositiveCurrent;
+import fettle.book.intake.Preview;
+import fettle.book.intake.ReadingChoices;
+import fettle.book.intake.ReadingStoppedException;
+import fettle.book.intake.TraceReader;
+import fettle.book.record.Row;
+import fettle.book.record.Shapes;
+import fettle.book.store.Items;
+import fettle.book.store.JournalRow;
+import fettle.book.store.Stored;
+import fettle.book.store.TraceFiles;
+import fettle.engine.pack.Pack;
+import fettle.engine.trace.Trace;
+import fettle.engine.trace.TraceLimits;
+import fettle.engine.trace.TraceRecord;
+import fettle.engine.trace.TraceRecorder;
+import fettle.engine.units.InputException;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Takes logs, keeps them as received, and tells what is in them. Thread-safe. */
+public final class Traces {
+    private final Ledger ledger;
+    private final Shelf<Pack> packs;
+    private final Rules rules;
+    private final Items<TraceRecord> items;
+
+    Traces(Ledger ledger, Shelf<Pack> packs, Rules rules) {
+        this.ledger = ledger;
+        this.packs = packs;
+        this.rules = rules;
+        this.items = ledger.book().items(Shapes.TRACE);
+    }
+
+    /**
+     * What a log would be read as. Saves nothing.
+     *
+     * @throws InputException if it is no table of figures
+     */
+    public TracePreview preview(Path file, TraceChoices choices) {
+        Preview preview = look(LogFile.of(file), reading(choices));
+        return new TracePreview(
+                preview.file(),
+                preview.dialect().words(),
+                preview.mapping().columns().stream().map(Traces::use).toList(),
+                preview.mapping().positive().key(),
+                preview.why(),
+                preview.rows(),
+                preview.questions());
+    }
+
+    /**
+     * Reads a log, reviews it against the pack's limits and keeps it as received. All of it or nothing.
+     *
+     * @throws InputException if it cannot be read, cannot be of this pack, is in the book already, or was stopped
+     * @throws UnknownNameException if there is no such pack
+     */
+    public TraceAdded add(String packTag, Path path, TraceChoices choices, TraceProgress progress) {
+        LogFile file = LogFile.of(path);
+        Stored<Pack> pack = ledger.use(() -> packs.stored(packTag));
+        String sha256 = TraceFiles.sha256(file);
+        refuseKept(file, sha256);
+        ReadingChoices said = reading(choices);
+        Preview preview = look(file, said);
+        TraceRecord record = recorded(file, sha256, pack.item(), preview, said.zone(), progress, choices.note());
+        return ledger.together(() -> {
+            ledger.book().traceFiles().keep(file, sha256);
+            Row beside = Row.empty().with("pack_id", pack.id()).with("typed", typed(choices));
+            String tag = pack.item().tag();
+            JournalRow row = items.add(record, beside, ledger.note(TraceWords.added(tag, record), tag));
+            return new TraceAdded(Ledger.fresh(row), new KeptTrace(row.itemId(), tag, record));
+        });
+    }
+
+    /** Every trace, newest first. */
+    public List<KeptTrace> list() {
+        return packs.list().stream()
+                .flatMap(pack -> ofPack(pack.name()).stream())
+                .sorted(Comparator.comparingLong(KeptTrace::id).reversed())
+                .toList();
+    }
+
+    /** The traces of one pack, newest first. */
+    public List<KeptTrace> ofPack(String packTag) {
+        Stored<Pack> pack = ledger.use(() -> packs.stored(packTag));
+        String tag = pack.item().tag();
+        return ledger.use(() -> items.ofPack(pack.id())).stream()
+                .map(stored -> new KeptTrace(stored.id(), tag, stored.item()))
+                .sorted(Comparator.comparingLong(KeptTrace::id).reversed())
+                .toList();
+    }
+
+    /** @throws UnknownNameException if there is no such trace */
+    public KeptTrace find(long id) {
+        return list().stream()
+                .filter(trace -> trace.id() == id)
+                .findFirst()
+                .orElseThrow(() -> new UnknownNameException("there is no trace " + id + ". See: trace list."));
+    }
+
+    /**
+     * The samples of a trace, read again from the file as received.
+     *
+     * @throws InputException if it has more samples than can be held at once
+     */
+    public Trace read(long id) {
+        TraceRecord record = find(id).record();
+        LogFile file = ledger.book().traceFiles().kept(record.sha256(), record.fileName(), record.fileBytes());
+        Mapping mapping = MappingText.read(record.mapping());
+        ReadingChoices said = new ReadingChoices(List.of(), mapping.positive(), ZoneOffset.UTC);
+        Preview preview = LogPreview.of(file, said, mapping);
+        Trace trace = TraceReader.read(file, preview, ZoneOffset.UTC, (done, total) -> true)
+                .trace();
+        return new Trace(
+                trace.timeSeconds(),
+                trace.packVolts(),
+                trace.currentAmps(),
+                trace.cellVolts(),
+                trace.temperatureKelvins(),
+                record.startedAt());
+    }
+
+    /**
+     * Writes a trace into a new file in the open Battery Data Format 1.3, the pack as the test object.
+     *
+     * @throws InputException if it has no volts or no current, or the file is there already or cannot be written
+     */
+    public void export(long id, Path file) {
+        Trace trace = read(id);
+        BatteryDataFormat.require(trace);
+        try (Writer into = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW)) {
+            BatteryDataFormat.write(trace, into);
+        } catch (IOException failed) {
+            throw new InputException(
+                    "file", file + " cannot be written. Name a new file in a folder that is there and not full.");
+        }
+    }
+
+    private TraceRecord recorded(
+            LogFile file, String sha256, Pack pack, Preview preview, ZoneId zone, TraceProgress progress, String note) {
+        TraceLimits limits = TraceLimits.of(pack, rules.limits(pack));
+        TraceRecorder recorder = new TraceRecorder(limits, pack.tag());
+        try {
+            List<String> remarks = TraceReader.readParts(file, preview, zone, progress::goOn, recorder::add);
+            return recorder.finish(new TraceRecorder.Origin(
+                    file.name(), sha256, file.bytes(), MappingText.write(preview.mapping()), remarks, note.strip()));
+        } catch (ReadingStoppedException stopped) {
+            throw new InputException("file", String.valueOf(stopped.getMessage()));
+        }
+    }
+
+    private Preview look(LogFile file, ReadingChoices said) {
+        Preview bare = LogPreview.of(file, ReadingChoices.NONE, null);
+        return LogPreview.of(file, said, saved(bare.mapping().headings()));
+    }
+
+    /** The mapping of the newest trace whose log had the same headings. */
+    private @Nullable Mapping saved(String headings) {
+        return ledger.use(items::all).stream()
+                .sorted(Comparator.comparingLong((Stored<TraceRecord> stored) -> stored.id())
+                        .reversed())
+                .map(stored -> MappingText.read(stored.item().mapping()))
+                .filter(mapping -> mapping.headings().equals(headings))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private void refuseKept(LogFile file, String sha256) {
+        list().stream()
+                .filter(trace -> trace.record().sha256().equals(sha256))
+                .findFirst()
+                .ifPresent(trace -> {
+                    throw new InputException(
+                            "file",
+                            file.name() + " is in this book already, byte for byte: trace " + trace.id() + " of "
+                                    + trace.pack() + ". See: trace show " + trace.id() + ".");
+                });
+    }
+
+    private static ReadingChoices reading(TraceChoices choices) {
+        return new ReadingChoices(
+                ReadingChoices.parse(choices.columns()), positive(choices.positive()), zone(choices.zone()));
+    }
+
+    private static @Nullable PositiveCurrent positive(String written) {
+        return switch (written.strip()) {
+            case "" -> null;
+            case "discharge" -> PositiveCurrent.DISCHARGES;
+            case "charge" -> PositiveCurrent.CHARGES;
+            default ->
+                throw new InputException(
+                        "positive",
+                        "what a positive current means is \"" + written + "\"; expected discharge or charge.");
+        };
+    }
+
+    private static ZoneId zone(String written) {
+        try {
+            return written.isBlank() ? ZoneOffset.UTC : ZoneId.of(written.strip());
+        } catch (DateTimeException unknown) {
+            throw new InputException(
+                    "zone", "time zone is \"" + written + "\"; expected a name like Europe/Zurich or +02:00.");
+        }
+    }
+
+    private static String typed(TraceChoices choices) {
+        List<String> said = new ArrayList<>();
+        if (!choices.columns().isBlank()) {
+            said.add("columns " + choices.columns());
+        }
+        if (!choices.positive().isBlank()) {
+            said.add("positive " + choices.positive());
+        }
+        if (!choices.zone().isBlank()) {
+            said.add("zone " + choices.zone());
+        }
+        return String.join("; ", said);
+    }
+
+    private static TracePreview.ColumnUse use(Column column) {
+        String role = column.role().key();
+        return new TracePreview.ColumnUse(
+                column.name(),
+                column.role() == ColumnRole.CELL_VOLTS ? role + " " + column.cell() : role,
+                column.unit().symbol(),
+                column.sure());
+    }
+}
