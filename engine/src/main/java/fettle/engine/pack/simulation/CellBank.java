@@ -1,10 +1,17 @@
 package fettle.engine.pack.simulation;
 
+import static fettle.engine.pack.simulation.CellFigures.*;
+import static fettle.engine.pack.simulation.CellStates.CHARGE;
+import static fettle.engine.pack.simulation.CellStates.FACTOR;
+import static fettle.engine.pack.simulation.CellStates.KELVINS;
+import static fettle.engine.pack.simulation.CellStates.PAIR1_VOLTS;
+import static fettle.engine.pack.simulation.CellStates.PAIR2_VOLTS;
+import static fettle.engine.pack.simulation.CellStates.PER_KELVIN;
+import static fettle.engine.pack.simulation.CellStates.REST_VOLTS;
+
 import fettle.engine.cell.circuit.Arrhenius;
 import fettle.engine.cell.circuit.CellCircuit;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Steps all cells through one time step of held currents. The hot loop; not thread-safe.
@@ -20,35 +27,9 @@ final class CellBank {
     private static final double PER_REFERENCE_KELVIN = 1 / Arrhenius.REFERENCE_KELVINS;
 
     private final int size;
-    private final CellCircuit[] circuits;
     private final double ambientKelvins;
     private final boolean lossless;
-    private final double[] perCoulomb;
-    private final double[] c1;
-    private final double[] c2;
-    private final double[] efficiency;
-    private final double[] activationKelvins;
-    private final double[] perJoule;
-    private final double[] coolingRate;
-    private final double[] keptRise;
-    private final double[] kelvinsPerJoule;
-
-    private final CellTables tables;
-    private final NearExponential factors;
-    private final NearExponential decay1;
-    private final NearExponential decay2;
-
-    /** Of the step in hand: what of the pairs' way to their end is gone, their resistances, what the mean is made of. */
-    private final double[] gone1;
-
-    private final double[] gone2;
-    private final double[] r1;
-    private final double[] r2;
-    private final double[] polarisationOhms;
-    private final double[] pairVolts;
-    private final double[] stays;
-    private final double[] fallOhms;
-    private final double[] offset;
+    private final CellFigures figures;
 
     /** Mean electromotive force [V] and resistance [Ω] of every cell over the step in hand. */
     final double[] meanEmf;
@@ -63,38 +44,11 @@ final class CellBank {
 
     CellBank(List<CellCircuit> cells, double ambientKelvins) {
         this.ambientKelvins = ambientKelvins;
-        circuits = cells.toArray(CellCircuit[]::new);
-        size = circuits.length;
-        perCoulomb = each(cell -> 1 / cell.capacityCoulombs());
-        c1 = each(CellCircuit::c1Farads);
-        c2 = each(CellCircuit::c2Farads);
-        efficiency = each(CellCircuit::chargeEfficiency);
-        lossless = Arrays.stream(efficiency).allMatch(share -> share >= 1);
-        activationKelvins = each(cell -> cell.arrhenius().activationJoulesPerMole() / Arrhenius.GAS_CONSTANT);
-        perJoule = each(cell -> 1 / cell.thermal().joulesPerKelvin());
-        coolingRate =
-                each(cell -> cell.thermal().wattsPerKelvin() / cell.thermal().joulesPerKelvin());
-        keptRise = new double[size];
-        kelvinsPerJoule = new double[size];
-        tables = new CellTables(circuits);
-        factors = new NearExponential(size);
-        decay1 = new NearExponential(size);
-        decay2 = new NearExponential(size);
-        gone1 = new double[size];
-        gone2 = new double[size];
-        r1 = new double[size];
-        r2 = new double[size];
-        polarisationOhms = new double[size];
-        pairVolts = new double[size];
-        stays = each(cell -> 1);
-        fallOhms = new double[size];
-        offset = new double[size];
+        size = cells.size();
+        lossless = cells.stream().allMatch(cell -> cell.chargeEfficiency() >= 1);
+        figures = new CellFigures(cells);
         meanEmf = new double[size];
         meanOhms = new double[size];
-    }
-
-    private double[] each(ToDoubleFunction<CellCircuit> figure) {
-        return Arrays.stream(circuits).mapToDouble(figure).toArray();
     }
 
     /** Heat made in all cells during the last step [J]. */
@@ -121,14 +75,18 @@ final class CellBank {
      * @param firstAmps the cells' currents at the beginning of the step, from which its middle is foreseen [A]
      */
     void mean(CellStates now, double dt, double[] firstAmps) {
-        setStep(dt);
+        if (dt < stepSeconds || dt > stepSeconds || Double.isNaN(stepSeconds)) {
+            stepSeconds = dt;
+            figures.setStep(dt);
+        }
         setStays(firstAmps);
         if (!meanOfKept(now, firstAmps)) {
-            tables.renew(now.charge);
+            renewPieces(now);
             meanOfKept(now, firstAmps);
-            for (int cell = 0; cell < size; cell++) {
-                decay1.renew(cell, -dt / (c1[cell] * (r1[cell] + NO_OHMS)));
-                decay2.renew(cell, -dt / (c2[cell] * (r2[cell] + NO_OHMS)));
+            double[] c = figures.of;
+            for (int at = 0; at < c.length; at += STRIDE) {
+                NearExponential.renew(c, at + DECAY1_ANCHOR, c[at + X1_OHMS] / (c[at + STEP_R1] + NO_OHMS));
+                NearExponential.renew(c, at + DECAY2_ANCHOR, c[at + X2_OHMS] / (c[at + STEP_R2] + NO_OHMS));
             }
             meanOfKept(now, firstAmps);
         }
@@ -136,76 +94,76 @@ final class CellBank {
 
     /** Legend: b share of the pair's first volts in its mean, g share of its way gone, x = −dt/(R·C). */
     private boolean meanOfKept(CellStates now, double[] firstAmps) {
-        double dt = stepSeconds;
-        double perSecond = 1 / dt;
+        double[] c = figures.of;
+        double[] z = now.of;
+        double[] startOhms = now.r0;
+        double[] emf = meanEmf;
+        double[] ohms = meanOhms;
         boolean kept = true;
         for (int cell = 0; cell < size; cell++) {
+            int at = cell * STRIDE;
+            int s = cell * CellStates.STRIDE;
             double current = firstAmps[cell];
-            double charge = now.charge[cell];
-            double v1 = now.pair1Volts[cell];
-            double v2 = now.pair2Volts[cell];
-            double rest = now.restVolts[cell];
-            double inverse = now.perKelvin[cell];
-            double moved = stays[cell] * current * perCoulomb[cell];
+            double charge = z[s + CHARGE];
+            double v1 = z[s + PAIR1_VOLTS];
+            double v2 = z[s + PAIR2_VOLTS];
+            double rest = z[s + REST_VOLTS];
+            double perKelvin = z[s + PER_KELVIN];
+            double stays = c[at + STAYS];
+            double halfStep = 0.5 * stays * c[at + PER_COULOMB_STEP];
             // the middle of the step: what charge and temperature add to the resistances
-            double watts = current * (current * now.r0[cell] + v1 + v2 - (1 - stays[cell]) * rest);
-            double kelvinsPerSecond = watts * perJoule[cell] - (now.kelvins[cell] - ambientKelvins) * coolingRate[cell];
-            double warmer = 1 - 0.5 * dt * kelvinsPerSecond * activationKelvins[cell] * inverse * inverse;
-            double halfCharge = -0.5 * dt * moved * now.factor[cell];
-            double ohms0 = now.r0[cell] * warmer + tables.r0Slope[cell] * halfCharge;
-            double ohms1 = now.r1[cell] * warmer + tables.r1Slope[cell] * halfCharge;
-            double ohms2 = now.r2[cell] * warmer + tables.r2Slope[cell] * halfCharge;
-            double off1 = -dt / (c1[cell] * (ohms1 + NO_OHMS)) - decay1.anchor[cell];
-            double off2 = -dt / (c2[cell] * (ohms2 + NO_OHMS)) - decay2.anchor[cell];
-            kept &= charge >= tables.from[cell]
-                    & charge <= tables.to[cell]
+            double watts = current * (current * startOhms[cell] + v1 + v2 - (1 - stays) * rest);
+            double warmer = 1
+                    + (watts * c[at + HALF_WARMING] - (z[s + KELVINS] - ambientKelvins) * c[at + HALF_COOLING])
+                            * perKelvin
+                            * perKelvin;
+            double middle = charge - halfStep * current;
+            double factor = z[s + FACTOR] * warmer;
+            double r0 = factor * (c[at + R0_AT_0] + c[at + R0_SLOPE] * middle);
+            double r1 = factor * (c[at + R1_AT_0] + c[at + R1_SLOPE] * middle);
+            double r2 = factor * (c[at + R2_AT_0] + c[at + R2_SLOPE] * middle);
+            double off1 = c[at + X1_OHMS] / (r1 + NO_OHMS) - c[at + DECAY1_ANCHOR];
+            double off2 = c[at + X2_OHMS] / (r2 + NO_OHMS) - c[at + DECAY2_ANCHOR];
+            kept &= charge >= c[at + FROM]
+                    & charge <= c[at + TO]
                     & NearExponential.reaches(off1)
                     & NearExponential.reaches(off2);
-            double g1 = 1 - decay1.atAnchor[cell] * NearExponential.ofSmall(off1);
-            double g2 = 1 - decay2.atAnchor[cell] * NearExponential.ofSmall(off2);
+            double g1 = 1 - c[at + DECAY1_ANCHOR + 1] * NearExponential.ofSmall(off1);
+            double g2 = 1 - c[at + DECAY2_ANCHOR + 1] * NearExponential.ofSmall(off2);
             // mean of v = R·I − (R·I − v0)·exp(−t/RC) over the step
-            double b1 = g1 * ohms1 * c1[cell] * perSecond;
-            double b2 = g2 * ohms2 * c2[cell] * perSecond;
+            double b1 = g1 * r1 * c[at + PER_X1_OHMS];
+            double b2 = g2 * r2 * c[at + PER_X2_OHMS];
             double pairs = v1 * b1 + v2 * b2;
-            double ohms = ohms0 + ohms1 * (1 - b1) + ohms2 * (1 - b2);
+            double polarisation = r0 + r1 * (1 - b1) + r2 * (1 - b2);
             // mean of rest(z0 − I·t/Q) over the step, on the straight piece of z0
-            double fall = 0.5 * dt * stays[cell] * tables.restSlope[cell] * perCoulomb[cell];
-            gone1[cell] = g1;
-            gone2[cell] = g2;
-            r1[cell] = ohms1;
-            r2[cell] = ohms2;
-            polarisationOhms[cell] = ohms;
-            pairVolts[cell] = pairs;
-            fallOhms[cell] = fall;
-            meanOhms[cell] = ohms + fall;
-            meanEmf[cell] = rest - pairs;
+            double fall = halfStep * c[at + REST_SLOPE];
+            c[at + GONE1] = g1;
+            c[at + GONE2] = g2;
+            c[at + STEP_R1] = r1;
+            c[at + STEP_R2] = r2;
+            c[at + POLARISATION_OHMS] = polarisation;
+            c[at + PAIR_VOLTS] = pairs;
+            c[at + FALL_OHMS] = fall;
+            ohms[cell] = polarisation + fall;
+            emf[cell] = rest - pairs;
         }
         return kept;
     }
 
-    /**
-     * Charges after the step in hand with given currents.
-     *
-     * @return true if every mean holds; false if a cell leaves its straight piece or turns, so that {@link #correct} is wanted
-     */
-    boolean charge(CellStates now, CellStates next, double[] amps) {
-        double dt = stepSeconds;
-        boolean held = !setStays(amps);
+    private void renewPieces(CellStates state) {
         for (int cell = 0; cell < size; cell++) {
-            double after = now.charge[cell] - stays[cell] * amps[cell] * dt * perCoulomb[cell];
-            held &= after >= tables.from[cell] & after <= tables.to[cell];
-            next.charge[cell] = after;
+            figures.renewPieces(cell, state.charge(cell));
         }
-        return held;
     }
 
     /** Sets the share of each cell's current that stays; returns whether one changed. */
     private boolean setStays(double[] amps) {
         boolean changed = false;
         for (int cell = 0; !lossless && cell < size; cell++) {
-            double share = amps[cell] < 0 ? efficiency[cell] : 1;
-            changed |= share < stays[cell] || share > stays[cell];
-            stays[cell] = share;
+            double share = amps[cell] < 0 ? figures.circuit(cell).chargeEfficiency() : 1;
+            double before = figures.of[cell * STRIDE + STAYS];
+            changed |= share < before || share > before;
+            figures.of[cell * STRIDE + STAYS] = share;
         }
         return changed;
     }
@@ -218,76 +176,100 @@ final class CellBank {
     double correct(CellStates now, CellStates next, double[] amps) {
         double largest = 0;
         for (int cell = 0; cell < size; cell++) {
-            double assumed = now.restVolts[cell] - fallOhms[cell] * amps[cell];
-            double wanted = circuits[cell].rest().meanVolts(now.charge[cell], next.charge[cell]) - assumed;
-            largest = Math.max(largest, Math.abs(wanted - offset[cell]));
-            meanEmf[cell] += wanted - offset[cell];
-            offset[cell] = wanted;
+            int at = cell * STRIDE;
+            double assumed = now.restVolts(cell) - figures.of[at + FALL_OHMS] * amps[cell];
+            double wanted = figures.circuit(cell).rest().meanVolts(now.charge(cell), next.charge(cell)) - assumed;
+            double change = wanted - figures.of[at + OFFSET];
+            largest = Math.max(largest, Math.abs(change));
+            meanEmf[cell] += change;
+            figures.of[at + OFFSET] = wanted;
         }
         return largest;
     }
 
     /** Forgets the corrections of the step before. */
     void clearCorrections() {
-        Arrays.fill(offset, 0);
+        for (int cell = 0; cell < size; cell++) {
+            figures.of[cell * STRIDE + OFFSET] = 0;
+        }
     }
 
-    /** Pairs, heat and temperature after the step in hand, whose charges are known, and what follows from them. */
-    void advance(CellStates now, CellStates next, double[] amps) {
+    /**
+     * Charges, pairs, heat and temperature after the step in hand with given currents; {@link #complete} is to follow.
+     *
+     * @return true if every mean holds; false if a cell leaves its straight piece or turns, so that {@link #correct} is wanted
+     */
+    boolean advance(CellStates now, CellStates next, double[] amps) {
+        boolean held = !setStays(amps);
+        double[] c = figures.of;
+        double[] z = now.of;
+        double[] after = next.of;
+        double[] emf = meanEmf;
+        double[] ohms = meanOhms;
         double dt = stepSeconds;
         double heat = 0;
         for (int cell = 0; cell < size; cell++) {
+            int at = cell * STRIDE;
+            int s = cell * CellStates.STRIDE;
             double current = amps[cell];
-            double v1 = now.pair1Volts[cell];
-            double v2 = now.pair2Volts[cell];
-            next.pair1Volts[cell] = v1 + (r1[cell] * current - v1) * gone1[cell];
-            next.pair2Volts[cell] = v2 + (r2[cell] * current - v2) * gone2[cell];
-            double polarisation = current * polarisationOhms[cell] + pairVolts[cell];
-            if (!lossless && current < 0) {
-                double meanRest = meanEmf[cell] - current * meanOhms[cell] + polarisation;
-                polarisation -= (1 - efficiency[cell]) * meanRest;
-            }
-            double cellHeat = current * dt * polarisation;
+            double stays = c[at + STAYS];
+            double charge = z[s + CHARGE] - stays * current * c[at + PER_COULOMB_STEP];
+            held &= charge >= c[at + FROM] & charge <= c[at + TO];
+            double v1 = z[s + PAIR1_VOLTS];
+            double v2 = z[s + PAIR2_VOLTS];
+            double polarisation = current * c[at + POLARISATION_OHMS] + c[at + PAIR_VOLTS];
+            double meanRest = emf[cell] - current * ohms[cell] + polarisation;
+            double cellHeat = current * dt * (polarisation - (1 - stays) * meanRest);
             heat += cellHeat;
-            next.kelvins[cell] = ambientKelvins
-                    + (now.kelvins[cell] - ambientKelvins) * keptRise[cell]
-                    + cellHeat * kelvinsPerJoule[cell];
+            after[s + CHARGE] = charge;
+            after[s + PAIR1_VOLTS] = v1 + (c[at + STEP_R1] * current - v1) * c[at + GONE1];
+            after[s + PAIR2_VOLTS] = v2 + (c[at + STEP_R2] * current - v2) * c[at + GONE2];
+            after[s + KELVINS] = ambientKelvins
+                    + (z[s + KELVINS] - ambientKelvins) * c[at + KEPT_RISE]
+                    + cellHeat * c[at + KELVINS_PER_JOULE];
         }
         heatJoules = heat;
-        complete(next);
+        return held;
     }
 
     /** What follows from charge, pair volts and temperature of every cell. */
     void complete(CellStates state) {
         if (!completeFromKept(state)) {
-            tables.renew(state.charge);
+            renewPieces(state);
+            double[] c = figures.of;
             for (int cell = 0; cell < size; cell++) {
-                factors.renew(cell, activationKelvins[cell] * (1 / state.kelvins[cell] - PER_REFERENCE_KELVIN));
+                int at = cell * STRIDE;
+                double argument = c[at + ACTIVATION_KELVINS] * (1 / state.kelvins(cell) - PER_REFERENCE_KELVIN);
+                NearExponential.renew(c, at + FACTOR_ANCHOR, argument);
             }
             completeFromKept(state);
         }
     }
 
     private boolean completeFromKept(CellStates state) {
+        double[] c = figures.of;
+        double[] z = state.of;
+        double[] r0 = state.r0;
+        double[] emf = state.emf;
         boolean kept = true;
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
         double hottest = Double.NEGATIVE_INFINITY;
         for (int cell = 0; cell < size; cell++) {
-            double charge = state.charge[cell];
-            double kelvins = state.kelvins[cell];
+            int at = cell * STRIDE;
+            int s = cell * CellStates.STRIDE;
+            double charge = z[s + CHARGE];
+            double kelvins = z[s + KELVINS];
             double perKelvin = 1 / kelvins;
-            double off = activationKelvins[cell] * (perKelvin - PER_REFERENCE_KELVIN) - factors.anchor[cell];
-            kept &= charge >= tables.from[cell] & charge <= tables.to[cell] & NearExponential.reaches(off);
-            double k = factors.atAnchor[cell] * NearExponential.ofSmall(off);
-            double rest = tables.restAt0[cell] + tables.restSlope[cell] * charge;
-            state.perKelvin[cell] = perKelvin;
-            state.factor[cell] = k;
-            state.restVolts[cell] = rest;
-            state.r0[cell] = k * (tables.r0At0[cell] + tables.r0Slope[cell] * charge);
-            state.r1[cell] = k * (tables.r1At0[cell] + tables.r1Slope[cell] * charge);
-            state.r2[cell] = k * (tables.r2At0[cell] + tables.r2Slope[cell] * charge);
-            state.emf[cell] = rest - state.pair1Volts[cell] - state.pair2Volts[cell];
+            double off = c[at + ACTIVATION_KELVINS] * (perKelvin - PER_REFERENCE_KELVIN) - c[at + FACTOR_ANCHOR];
+            kept &= charge >= c[at + FROM] & charge <= c[at + TO] & NearExponential.reaches(off);
+            double k = c[at + FACTOR_ANCHOR + 1] * NearExponential.ofSmall(off);
+            double rest = c[at + REST_AT_0] + c[at + REST_SLOPE] * charge;
+            z[s + PER_KELVIN] = perKelvin;
+            z[s + FACTOR] = k;
+            z[s + REST_VOLTS] = rest;
+            r0[cell] = k * (c[at + R0_AT_0] + c[at + R0_SLOPE] * charge);
+            emf[cell] = rest - z[s + PAIR1_VOLTS] - z[s + PAIR2_VOLTS];
             lowest = charge < lowest ? charge : lowest;
             highest = charge > highest ? charge : highest;
             hottest = kelvins > hottest ? kelvins : hottest;
@@ -296,20 +278,5 @@ final class CellBank {
         highestCharge = highest;
         hottestKelvins = hottest;
         return kept;
-    }
-
-    private void setStep(double dt) {
-        if (dt == stepSeconds) {
-            return;
-        }
-        stepSeconds = dt;
-        decay1.forget();
-        decay2.forget();
-        for (int cell = 0; cell < size; cell++) {
-            double rate = coolingRate[cell];
-            keptRise[cell] = Math.exp(-rate * dt);
-            // mean heat flow over the step into the node: (1 − exp(−h·dt/C))/(h·dt) kelvin per joule
-            kelvinsPerJoule[cell] = rate == 0 ? perJoule[cell] : -Math.expm1(-rate * dt) * perJoule[cell] / (rate * dt);
-        }
     }
 }

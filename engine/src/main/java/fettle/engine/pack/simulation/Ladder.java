@@ -120,10 +120,9 @@ final class Ladder {
     }
 
     private void solvePlain(double[] cellEmf, double[] cellOhms, Demand demand) {
-        int cells = cellAmps.length;
         double sumEmf = 0;
         double sumOhms = leadOhms[0];
-        for (int cell = 0; cell < cells; cell++) {
+        for (int cell = 0; cell < cellEmf.length; cell++) {
             sumEmf += cellEmf[cell];
             sumOhms += cellOhms[cell];
         }
@@ -133,17 +132,18 @@ final class Ladder {
         amps = current;
         packAmps[0] = current;
         volts = sumEmf - current * sumOhms;
+        double[] each = placeVolts;
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
-        for (int cell = 0; cell < cells; cell++) {
-            cellAmps[cell] = current;
-            double cellVolts = cellEmf[cell] - current * cellOhms[cell];
-            placeVolts[cell] = cellVolts;
-            lowest = Math.min(lowest, cellVolts);
-            highest = Math.max(highest, cellVolts);
+        for (int cell = 0; cell < cellEmf.length; cell++) {
+            double across = cellEmf[cell] - current * cellOhms[cell];
+            each[cell] = across;
+            lowest = across < lowest ? across : lowest;
+            highest = across > highest ? across : highest;
         }
         lowestVolts = lowest;
         highestVolts = highest;
+        Arrays.fill(cellAmps, current);
     }
 
     private void reducePlaces(double[] cellEmf, double[] cellOhms) {

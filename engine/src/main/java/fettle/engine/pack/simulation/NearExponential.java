@@ -1,7 +1,5 @@
 package fettle.engine.pack.simulation;
 
-import java.util.Arrays;
-
 /**
  * exp(x) of arguments that creep: the exponential of a nearby anchor times four terms of the series.
  *
@@ -10,37 +8,27 @@ import java.util.Arrays;
 final class NearExponential {
     private static final double REACH = 0.02;
     private static final double HALF = 1.0 / 2;
-    private static final double THIRD = 1.0 / 3;
-    private static final double QUARTER = 1.0 / 4;
+    private static final double SIXTH = 1.0 / 6;
+    private static final double TWENTY_FOURTH = 1.0 / 24;
 
-    final double[] anchor;
-    final double[] atAnchor;
-
-    NearExponential(int size) {
-        anchor = new double[size];
-        atAnchor = new double[size];
-        Arrays.fill(anchor, Double.NaN);
-    }
+    private NearExponential() {}
 
     /** Whether an argument this far from its anchor is served; false for NaN. */
     static boolean reaches(double off) {
-        return off <= REACH && off >= -REACH;
+        return Math.abs(off) <= REACH;
     }
 
     /** exp(off) for a small argument. */
     static double ofSmall(double off) {
-        return 1 + off * (1 + off * HALF * (1 + off * THIRD * (1 + off * QUARTER)));
+        double square = off * off;
+        return 1 + off + square * (HALF + off * SIXTH + square * TWENTY_FOURTH);
     }
 
-    /** Makes an argument the anchor if it is out of reach. */
-    void renew(int at, double argument) {
-        if (!reaches(argument - anchor[at])) {
-            anchor[at] = argument;
-            atAnchor[at] = Math.exp(argument);
+    /** Makes an argument the anchor if it is out of reach: the anchor is kept at a place of an array, its value beside it. */
+    static void renew(double[] kept, int at, double argument) {
+        if (!reaches(argument - kept[at])) {
+            kept[at] = argument;
+            kept[at + 1] = Math.exp(argument);
         }
-    }
-
-    void forget() {
-        Arrays.fill(anchor, Double.NaN);
     }
 }

@@ -45,8 +45,7 @@ final class Network implements Moment {
         ahead = new CellStates(cells.size());
         shown = now;
         for (int cell = 0; cell < cells.size(); cell++) {
-            now.charge[cell] = cells.get(cell).chargeFraction();
-            now.kelvins[cell] = cells.get(cell).kelvins();
+            now.start(cell, cells.get(cell).chargeFraction(), cells.get(cell).kelvins());
         }
         int places =
                 bench.packs().stream().mapToInt(pack -> pack.groups().size()).sum();
@@ -76,14 +75,14 @@ final class Network implements Moment {
         }
         bank.mean(now, dt, firstAmps);
         mean.solve(bank.meanEmf, bank.meanOhms, demand);
-        boolean held = bank.charge(now, ahead, mean.cellAmps);
+        boolean held = bank.advance(now, ahead, mean.cellAmps);
         for (int i = 0; !held && i < MOST_CORRECTIONS; i++) {
             corrected = true;
             held = bank.correct(now, ahead, mean.cellAmps) <= SOLVED_VOLTS;
             mean.solve(bank.meanEmf, bank.meanOhms, demand);
-            bank.charge(now, ahead, mean.cellAmps);
+            bank.advance(now, ahead, mean.cellAmps);
         }
-        bank.advance(now, ahead, mean.cellAmps);
+        bank.complete(ahead);
         instant.solve(ahead.emf, ahead.r0, demand);
         shown = ahead;
         aheadSeconds = dt;
@@ -191,7 +190,7 @@ final class Network implements Moment {
 
     @Override
     public int cells() {
-        return shown.charge.length;
+        return firstAmps.length;
     }
 
     @Override
@@ -201,12 +200,12 @@ final class Network implements Moment {
 
     @Override
     public double cellRestVolts(int cell) {
-        return shown.restVolts[cell];
+        return shown.restVolts(cell);
     }
 
     @Override
     public double cellCharge(int cell) {
-        return shown.charge[cell];
+        return shown.charge(cell);
     }
 
     @Override
@@ -216,7 +215,7 @@ final class Network implements Moment {
 
     @Override
     public double cellKelvins(int cell) {
-        return shown.kelvins[cell];
+        return shown.kelvins(cell);
     }
 
     @Override

@@ -3,7 +3,6 @@ package fettle.engine.pack.simulation;
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +18,9 @@ public final class Simulation {
     /** Halvings when locating an event: a billionth of a time step. */
     private static final int HALVINGS = 30;
 
+    /** Changes located one right after the other; a limit that flickers faster is then followed step by step. */
+    private static final int MOST_SHORTENED = 20;
+
     private static final double SAME_TIME = 1e-9;
 
     private final Bench bench;
@@ -30,6 +32,7 @@ public final class Simulation {
     private final Refusals refusals;
     private final Peaks peaks = new Peaks();
     private long sample = 1;
+    private int shortened;
 
     private Simulation(Bench bench, Protocol protocol, Recorder recorder, double sampleSeconds, Progress progress) {
         this.bench = bench;
@@ -96,8 +99,10 @@ public final class Simulation {
             limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
         }
         refusals.begin();
-        while (endMet(step) == null) {
-            advance(step, limit);
+        double stepEnd = network.beganSeconds() + step.mostSeconds();
+        End met = endMet(step);
+        while (met == null) {
+            advance(step, limit, stepEnd);
             if (network.limit() != limit) {
                 limit = network.limit();
                 limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
@@ -108,11 +113,12 @@ public final class Simulation {
                 }
                 refusals.whenStill(step);
             }
+            met = endMet(step);
         }
         recorder.take(network);
         return new StepOutcome(
                 step.name(),
-                Objects.requireNonNull(endMet(step)),
+                met,
                 network.beganSeconds(),
                 network.seconds(),
                 first,
@@ -122,20 +128,23 @@ public final class Simulation {
     }
 
     /** One time step, cut short at a sample, at the end of the protocol step and at a change of limit. */
-    private void advance(ProtocolStep step, Demand.Limit limit) {
+    private void advance(ProtocolStep step, Demand.Limit limit, double stepEnd) {
         double now = network.seconds();
         double nextSample = sampleSeconds * sample;
-        double target = Math.min(nextSample, network.beganSeconds() + step.mostSeconds());
+        double target = nextSample < stepEnd ? nextSample : stepEnd;
         double dt = step.stepSeconds();
         boolean reaches = target - now <= dt * (1 + SAME_TIME);
         if (reaches && Math.abs(target - now - dt) > dt * SAME_TIME) {
             dt = target - now;
         }
         network.attempt(dt);
-        if (changed(step, limit)) {
+        if (!changed(step, limit)) {
+            shortened = 0;
+        } else if (shortened < MOST_SHORTENED || !Refusals.isFinite(network)) {
             double at = locate(step, limit, dt);
             reaches &= at >= dt;
             dt = at;
+            shortened++;
             refusals.unlessFinite(step);
         }
         network.accept(reaches ? target : now + dt);
