@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             RanWord.class,
             UndoWord.class,
             JournalWord.class,
+            SweepWord.class,
         })
 final class Fettle implements Runnable {
     private final Surroundings surroundings;
