@@ -2,6 +2,7 @@ package fettle.cli;
 
 import fettle.engine.charge.Task;
 import fettle.engine.pack.Assessment;
+import fettle.engine.pack.Finding;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.PackReview;
 import fettle.workshop.ShelfReview;
@@ -53,6 +54,14 @@ final class ReviewTable {
                 PackWords.label(state.pack())));
     }
 
+    /** The most serious finding; of a pack without one, how many checks it passed. */
+    private static String reason(Assessment state) {
+        return state.findings().stream()
+                .findFirst()
+                .map(Finding::statement)
+                .orElseGet(() -> "passed " + state.passed().size() + " checks, none found against it");
+    }
+
     /** What to do and by when, with the caution that belongs to it. */
     static String instruction(Task task, Instant now, ZoneId zone) {
         return task.instruction() + due(task, now, zone) + caution(task.caution());
@@ -77,9 +86,7 @@ final class ReviewTable {
     // a caution is told in full at its first action; the same words ten times over would not be read
     private static List<String> linesOf(PackReview review, Instant now, ZoneId zone, Map<String, String> cautioned) {
         List<String> lines = new ArrayList<>(heading(review.assessment()));
-        review.assessment().findings().stream()
-                .findFirst()
-                .ifPresent(finding -> lines.addAll(Wrapped.lines("why", finding.statement())));
+        lines.addAll(Wrapped.lines("why", reason(review.assessment())));
         review.tasks().stream().findFirst().ifPresent(task -> {
             String tag = task.packTag();
             String told = cautioned.putIfAbsent(task.caution(), tag);

@@ -4,6 +4,7 @@ import fettle.desk.json.Shapes;
 import fettle.workshop.Workshop;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,6 +82,6 @@ final class Session {
     }
 
     private CommandSpec spec() {
-        return java.util.Objects.requireNonNull(spec, "the mixin is not in a command");
+        return Objects.requireNonNull(spec, "the mixin is not in a command");
     }
 }

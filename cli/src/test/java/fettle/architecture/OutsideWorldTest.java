@@ -10,7 +10,10 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Set;
+import java.util.random.RandomGenerator;
 
 /** Who may touch files, sockets, clocks, databases and the standard streams. */
 @AnalyzeClasses(packages = "fettle", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -34,9 +37,9 @@ final class OutsideWorldTest {
 
     private static final DescribedPredicate<JavaCall<?>> READS_LOCALE_OR_ZONE = describe(
             "reads the process locale or zone",
-            call -> call.getTargetOwner().isEquivalentTo(java.util.Locale.class)
+            call -> call.getTargetOwner().isEquivalentTo(Locale.class)
                             && call.getName().equals("getDefault")
-                    || call.getTargetOwner().isEquivalentTo(java.time.ZoneId.class)
+                    || call.getTargetOwner().isEquivalentTo(ZoneId.class)
                             && call.getName().equals("systemDefault"));
 
     @ArchTest
@@ -52,7 +55,7 @@ final class OutsideWorldTest {
             .areAssignableTo(Clock.class)
             .orShould()
             .dependOnClassesThat()
-            .areAssignableTo(java.util.random.RandomGenerator.class)
+            .areAssignableTo(RandomGenerator.class)
             .orShould()
             .callMethod(System.class, "currentTimeMillis")
             .orShould()

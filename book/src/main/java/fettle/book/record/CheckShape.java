@@ -4,6 +4,7 @@ import fettle.engine.pack.Check;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 
@@ -66,7 +67,7 @@ public final class CheckShape implements Shape<Check> {
     private static Set<Check.Sign> signs(Row row) {
         Set<Check.Sign> signs = EnumSet.noneOf(Check.Sign.class);
         for (Check.Sign sign : Check.Sign.values()) {
-            if (row.flag(sign.name().toLowerCase(java.util.Locale.ROOT))) {
+            if (row.flag(sign.name().toLowerCase(Locale.ROOT))) {
                 signs.add(sign);
             }
         }

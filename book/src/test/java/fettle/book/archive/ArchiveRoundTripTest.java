@@ -11,6 +11,7 @@ import fettle.book.store.Book;
 import fettle.book.store.JournalLine;
 import fettle.book.store.UnusableBookException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -71,8 +72,7 @@ class ArchiveRoundTripTest {
         }
         try (ZipFile zip = new ZipFile(archive.toFile())) {
             String cells = new String(
-                    zip.getInputStream(zip.getEntry("pack_check_cell.csv")).readAllBytes(),
-                    java.nio.charset.StandardCharsets.UTF_8);
+                    zip.getInputStream(zip.getEntry("pack_check_cell.csv")).readAllBytes(), StandardCharsets.UTF_8);
             assertThat(cells)
                     .startsWith("pack_check_id,position,rest_volts,resistance_ohms\r\n1,1,3.84,0.0021\r\n")
                     .endsWith("1,4,3.84,\r\n");

@@ -11,6 +11,7 @@ import fettle.book.store.UnusableBookException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,7 +67,7 @@ class BackupAndRestoreTest {
             Backup.write(book, backup);
         }
         byte[] bytes = Files.readAllBytes(backup);
-        java.util.Arrays.fill(bytes, bytes.length / 2, bytes.length / 2 + 4_096, (byte) 0x5a);
+        Arrays.fill(bytes, bytes.length / 2, bytes.length / 2 + 4_096, (byte) 0x5a);
         Files.write(backup, bytes);
         refuses(backup, home, "damaged");
         refuses(

@@ -12,6 +12,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -56,7 +57,7 @@ class BadArchiveTest {
     @Test
     void refusesAZipThatWasCutOff() throws IOException {
         byte[] whole = Files.readAllBytes(folder.resolve("good.zip"));
-        Path cut = Files.write(folder.resolve("cut.zip"), java.util.Arrays.copyOf(whole, whole.length / 2));
+        Path cut = Files.write(folder.resolve("cut.zip"), Arrays.copyOf(whole, whole.length / 2));
         refuses(cut, "not a whole zip file");
     }
 

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,7 @@ class VerificationTest {
                 try (var statement = connection.createStatement()) {
                     statement.execute("PRAGMA foreign_keys = OFF");
                     return statement.execute("UPDATE pack_run SET craft_id = 99");
-                } catch (java.sql.SQLException impossible) {
+                } catch (SQLException impossible) {
                     throw new IllegalStateException(impossible);
                 }
             });

@@ -6,6 +6,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +55,7 @@ public final class Pages {
         if (ctx.header("HX-Request") != null) {
             ctx.header("HX-Redirect", address);
         } else {
-            ctx.redirect(address, io.javalin.http.HttpStatus.SEE_OTHER);
+            ctx.redirect(address, HttpStatus.SEE_OTHER);
         }
     }
 

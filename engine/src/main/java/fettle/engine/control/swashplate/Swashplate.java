@@ -6,6 +6,7 @@ import fettle.engine.units.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 
 /**
@@ -70,7 +71,7 @@ public record Swashplate(List<PlateServo> servos) {
         }
         return PlateAttitude.ofSlopes(new LUDecomposition(matrix(servos))
                 .getSolver()
-                .solve(new org.hipparchus.linear.ArrayRealVector(heights))
+                .solve(new ArrayRealVector(heights))
                 .toArray());
     }
 

@@ -1,6 +1,7 @@
 package fettle.engine.control.sweep;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Scatter of the readings about a line through their neighbours.
@@ -20,7 +21,7 @@ final class Noise {
     /** One standard deviation of a reading [A]. */
     static double amps(List<Samples> passes) {
         double[] scatter = passes.stream()
-                .flatMapToDouble(pass -> java.util.stream.IntStream.range(1, pass.size() - 1)
+                .flatMapToDouble(pass -> IntStream.range(1, pass.size() - 1)
                         .filter(at -> pass.pulses()[at + 1] > pass.pulses()[at - 1])
                         .mapToDouble(at -> off(pass, at)))
                 .toArray();

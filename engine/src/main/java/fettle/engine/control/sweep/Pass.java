@@ -1,6 +1,7 @@
 package fettle.engine.control.sweep;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -65,7 +66,7 @@ record Pass(Direction direction, List<Stop> stops) {
         List<Stop> rising = new ArrayList<>(stops);
         boolean falling = stops.get(1).pulseSeconds() < stops.get(0).pulseSeconds();
         if (falling) {
-            java.util.Collections.reverse(rising);
+            Collections.reverse(rising);
         }
         passes.add(new Pass(falling ? Direction.FALLING : Direction.RISING, List.copyOf(rising)));
     }

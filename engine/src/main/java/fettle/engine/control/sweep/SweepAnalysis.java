@@ -7,6 +7,7 @@ import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -105,7 +106,7 @@ public final class SweepAnalysis {
         double[] rising = smooth.clone();
         Arrays.sort(rising);
         double low = rising[rising.length / 4] + DEVIATIONS * noise;
-        int[] places = java.util.stream.IntStream.range(0, smooth.length)
+        int[] places = IntStream.range(0, smooth.length)
                 .filter(at -> smooth[at] <= low)
                 .toArray();
         return places[places.length / 2];

@@ -5,6 +5,7 @@ import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is simulated: one pack, or several joined side by side through their leads.
@@ -104,7 +105,7 @@ public record Bench(List<PackCircuit> packs, Optional<Balancer> balancer, double
         return cells().map(CellAt::circuit).toList();
     }
 
-    java.util.stream.Stream<CellAt> cells() {
+    Stream<CellAt> cells() {
         return packs.stream().flatMap(pack -> pack.groups().stream()).flatMap(group -> group.cells().stream());
     }
 }

@@ -1,6 +1,7 @@
 package fettle.engine.pack.simulation;
 
 import fettle.engine.units.TradeUnit;
+import java.util.Locale;
 
 /**
  * A condition that ends a protocol step.
@@ -21,8 +22,8 @@ public record End(EndKind kind, double value) {
 
     /** The condition in words, e.g. {@code volts of any cell at most 3.3 V}. */
     public String sentence() {
-        String figure = String.format(
-                java.util.Locale.ROOT, "%." + DECIMALS + "f", kind.unit().fromSi(value));
+        String figure =
+                String.format(Locale.ROOT, "%." + DECIMALS + "f", kind.unit().fromSi(value));
         return kind.meaning() + " " + figure.replaceAll("\\.?0+$", "") + " " + unitOf(kind.unit());
     }
 

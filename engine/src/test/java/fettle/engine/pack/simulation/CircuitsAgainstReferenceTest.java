@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.assertj.core.api.SoftAssertions;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -258,6 +259,6 @@ class CircuitsAgainstReferenceTest {
     }
 
     private static void near(SoftAssertions softly, String figure, double ours, double theirs, double tolerance) {
-        softly.assertThat(ours).as(figure).isCloseTo(theirs, org.assertj.core.data.Offset.offset(tolerance));
+        softly.assertThat(ours).as(figure).isCloseTo(theirs, Offset.offset(tolerance));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -103,7 +104,7 @@ final class ReferenceCircuit {
             CellAt[] own = cells.subList(pack * series, (pack + 1) * series).toArray(CellAt[]::new);
             packs.add(PackCircuit.series("pack" + (pack + 1), leads.get(pack)[0], own));
         }
-        return new Bench(packs, java.util.Optional.empty(), KELVINS);
+        return new Bench(packs, Optional.empty(), KELVINS);
     }
 
     /** The cell with two pairs, heat and temperature law, from the netlist's parameters. */

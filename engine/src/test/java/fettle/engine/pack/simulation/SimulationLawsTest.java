@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fettle.engine.cell.circuit.CellCircuit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -89,10 +91,9 @@ class SimulationLawsTest {
         Passed passed = summary.passed();
         return IntStream.range(0, summary.cells().size())
                 .mapToObj(summary.cells()::get)
-                .flatMapToDouble(
-                        end -> java.util.stream.DoubleStream.of(end.volts(), end.chargeFraction(), end.kelvins()))
+                .flatMapToDouble(end -> DoubleStream.of(end.volts(), end.chargeFraction(), end.kelvins()))
                 .collect(
-                        () -> new java.util.ArrayList<>(List.of(
+                        () -> new ArrayList<>(List.of(
                                 summary.seconds(),
                                 passed.outCoulombs(),
                                 passed.inCoulombs(),

@@ -13,6 +13,7 @@ import fettle.engine.units.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.assertj.core.api.ThrowableAssert;
 import org.junit.jupiter.api.Test;
 
 /** Bad input is refused with the figure, the range and the mend; a step that cannot end says so. */
@@ -161,7 +162,7 @@ class SimulationRefusalsTest {
         Simulation.run(alone(0.8), Protocol.of(ProtocolStep.of("it", demand, 1, end)));
     }
 
-    private static void assertRefused(org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String... parts) {
+    private static void assertRefused(ThrowableAssert.ThrowingCallable call, String... parts) {
         assertThatThrownBy(call).isInstanceOf(InputException.class).hasMessageContainingAll(parts);
     }
 }
