@@ -17,10 +17,15 @@ import picocli.CommandLine.Parameters;
 /** {@code fettle sweep FILE}: where a servo binds, from a file of pulses and currents. */
 @Command(
         name = "sweep",
-        mixinStandardHelpOptions = true,
         description = {
             "Reads a servo's sweep: where it binds, its friction, worn spots, and end points to set.",
             "The file holds pulses and currents, one reading a line, CSV of any dialect; angles if there are any."
+        },
+        footer = {
+            "",
+            "For example:",
+            "  fettle sweep aileron.csv --idle 12mA",
+            "  fettle sweep aileron.csv --before aileron-spring.csv --working"
         })
 final class SweepWord implements Runnable {
     @Parameters(paramLabel = "FILE", description = "The sweep.")

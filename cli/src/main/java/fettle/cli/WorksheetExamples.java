@@ -21,7 +21,11 @@ final class WorksheetExamples {
             Map.entry("cold", PACK + "--charge 95% --load 20A --cold 5"),
             Map.entry("linkage", LINKAGE + "--low 1050 --high 1950"),
             Map.entry("throws", LINKAGE + "--up 12mm --down 10°"),
-            Map.entry("hinge", "--chord 50 --span 300 --speed 120km/h --torque 4kgcm"));
+            Map.entry("hinge", "--chord 50 --span 300 --speed 120km/h --torque 4kgcm"),
+            Map.entry(
+                    "servo-power",
+                    "--servos \"rudder; 10mA; 0.3A; 1.5A; 600mm; 26; data\" --input 12.6 --output 6 --continuous 3"
+                            + " --peak 5"));
 
     private WorksheetExamples() {}
 

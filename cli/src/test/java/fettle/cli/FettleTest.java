@@ -31,7 +31,7 @@ final class FettleTest {
         assertThat(new TreeSet<>(command.getSubcommands().keySet()))
                 .containsExactly(
                         "book", "charged", "charger", "check", "craft", "demo", "journal", "open", "pack", "ran",
-                        "rule", "source", "today", "undo", "work");
+                        "rule", "source", "sweep", "today", "trace", "undo", "work");
     }
 
     @Test
@@ -87,7 +87,7 @@ final class FettleTest {
         assertThat(spec.usageMessage().description()).as(spec.qualifiedName()).isNotEmpty();
         if (command.getSubcommands().isEmpty()) {
             assertThat(spec.findOption("--json")).as(spec.qualifiedName()).isNotNull();
-            boolean needsABook = !spec.qualifiedName().startsWith("fettle work ");
+            boolean needsABook = !spec.qualifiedName().matches("fettle (work .*|sweep)");
             assertThat(spec.findOption("--book") != null)
                     .as(spec.qualifiedName())
                     .isEqualTo(needsABook);
