@@ -60,7 +60,7 @@ final class ArrowsTest {
             .definedBy("fettle.engine.control..")
             .layer("trace")
             .definedBy("fettle.engine.trace..")
-            .optionalLayer("health")
+            .layer("health")
             .definedBy("fettle.engine.health..")
             .whereLayer("trace")
             .mayOnlyAccessLayers("units", "working", "cell", "rule", "pack")

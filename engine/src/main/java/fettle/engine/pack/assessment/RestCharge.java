@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Leaves out: temperature of the curve (about 0.2 mV/K), hysteresis beyond the band.
  */
-final class RestCharge {
+public final class RestCharge {
     private static final int GRID = 400;
 
     /** Volts still to settle right after use, and how fast they go. Common practice, no source. */
@@ -30,13 +30,14 @@ final class RestCharge {
     private RestCharge() {}
 
     /** What is still to settle of a rest reading [V], one standard deviation. */
-    static double restVolts(@Nullable Double restSeconds) {
+    public static double restVolts(@Nullable Double restSeconds) {
         return restSeconds == null
                 ? UNKNOWN_REST_VOLTS
                 : SETTLED_VOLTS + UNSETTLED_VOLTS * Math.exp(-restSeconds / SETTLING_SECONDS);
     }
 
-    static Estimate of(RestCurve curve, double volts, double meterVolts, double settlingVolts) {
+    /** Charge of one cell at rest; meter and settling are one standard deviation each [V]. */
+    public static Estimate of(RestCurve curve, double volts, double meterVolts, double settlingVolts) {
         double value = Math.max(0, Math.min(1, curve.charge(volts)));
         double fixed = meterVolts * meterVolts + settlingVolts * settlingVolts;
         double[] exponent = new double[GRID + 1];

@@ -1,0 +1,255 @@
+package fettle.engine.health.identification;
+
+import java.util.Arrays;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+
+/**
+ * The circuit that fits a window best, by damped Gauss-Newton from a start, with spikes left out.
+ *
+ * <p>Formula: the least of Σ wₜ rₜ² / v + belief, v the residual variance times rows over effective rows. Covariance
+ * H⁻¹ (JᵀW Σ W J / v² + P) H⁻¹, H = JᵀWJ / v + P, Σ from {@link ResidualNoise}, P the belief's inverse variances.
+ */
+final class CircuitFit {
+    private static final double FIRST_SCALE = 1e-4; // 3 mV, squared, times ten rows an independent one: lets data lead
+    private static final ResidualNoise FIRST_NOISE = new ResidualNoise(FIRST_SCALE, 0, 1, 1);
+    private static final double[][] NO_COLUMNS = {};
+    private static final int ROUNDS = 2; // fit, look at the residuals, weigh again
+    private static final int MOST_STEPS = 25;
+    private static final double ENOUGH = 1e-8; // relative fall of the cost that ends a round
+    private static final double DELAY_BELIEF_SECONDS = 0.5;
+    private static final double LOG_TAU_BELIEF = 3; // e³: a factor of 20 either way of the start
+    private static final double MOST_WEIGHT_ROWS = 4; // a row stands for at most so many usual steps
+
+    private final LoadWindow window;
+    private final CellBelief belief;
+    private final CircuitModel model;
+    private final boolean delayFree;
+    private final double[] centre;
+    private final double[] precision;
+    private final double[] timeWeights;
+    private final double[] weights;
+    private CircuitPoint point;
+    private ResidualNoise noise;
+    private double[] residual;
+    private int spikes;
+
+    CircuitFit(LoadWindow window, CellBelief belief, CircuitPoint start, boolean delayFree, double[] timeWeights) {
+        this.window = window;
+        this.belief = belief;
+        this.model = new CircuitModel(window, belief.curve());
+        this.delayFree = delayFree;
+        this.weights = timeWeights.clone();
+        this.point = start;
+        this.centre = new double[start.size(delayFree)];
+        this.precision = new double[centre.length];
+        believe(start);
+        this.residual = residuals(point);
+        this.timeWeights = timeWeights;
+        this.noise = FIRST_NOISE;
+        improve(FIRST_SCALE);
+    }
+
+    /** Weighted squares of what is left, all rows counted [V²]: lower is the better of two starts. */
+    double misfit() {
+        double sum = 0;
+        for (int row = 0; row < residual.length; row++) {
+            sum += timeWeights[row] * residual[row] * residual[row];
+        }
+        return sum;
+    }
+
+    /** This fit with spikes left out and every row weighed by what the residuals look like. */
+    CircuitFit refined() {
+        for (int round = 0; round < ROUNDS; round++) {
+            leaveOutSpikes();
+            noise = ResidualNoise.of(window, residual, weights, NO_COLUMNS);
+            improve(scale());
+        }
+        noise = ResidualNoise.of(window, residual, weights, model.columns(point, delayFree));
+        return this;
+    }
+
+    CircuitPoint point() {
+        return point;
+    }
+
+    ResidualNoise noise() {
+        return noise;
+    }
+
+    int spikes() {
+        return spikes;
+    }
+
+    /** Root mean square of the residuals of the rows that counted [V]. */
+    double rmsVolts() {
+        return Math.sqrt(noise.variance());
+    }
+
+    /** Covariance of the parameters, in the order of {@link CircuitPoint#plus}. */
+    RealMatrix covariance() {
+        double[][] columns = model.columns(point, delayFree);
+        double scale = scale();
+        RealMatrix inverse = MatrixUtils.inverse(new Array2DRowRealMatrix(normal(columns, scale), false));
+        double[][] middle = noise.spread(window, columns, weights);
+        for (int i = 0; i < middle.length; i++) {
+            for (int j = 0; j < middle.length; j++) {
+                middle[i][j] /= scale * scale;
+            }
+            middle[i][i] += precision[i];
+        }
+        return inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
+    }
+
+    private void believe(CircuitPoint start) {
+        int pairs = start.pairs();
+        for (int pair = 0; pair < pairs; pair++) {
+            centre[pairs + 1 + pair] = start.logTau()[pair];
+            precision[pairs + 1 + pair] = 1 / (LOG_TAU_BELIEF * LOG_TAU_BELIEF);
+        }
+        double charge = belief.startCharge().standardDeviation();
+        centre[2 * pairs + 1] = belief.startCharge().value();
+        precision[2 * pairs + 1] = 1 / (charge * charge);
+        double capacity = belief.capacityCoulombs().value();
+        double relative = belief.capacityCoulombs().standardDeviation() / capacity;
+        centre[2 * pairs + 2] = Math.log(capacity);
+        precision[2 * pairs + 2] = 1 / (relative * relative);
+        if (delayFree) {
+            precision[2 * pairs + 3] = 1 / (DELAY_BELIEF_SECONDS * DELAY_BELIEF_SECONDS);
+        }
+    }
+
+    private void leaveOutSpikes() {
+        boolean[] jumps = Spikes.in(residual);
+        spikes = 0;
+        for (int row = 0; row < weights.length; row++) {
+            weights[row] = jumps[row] ? 0 : timeWeights[row];
+            spikes += jumps[row] ? 1 : 0;
+        }
+    }
+
+    private double scale() {
+        return noise.variance() * window.rows() / noise.effectiveSamples();
+    }
+
+    private void improve(double scale) {
+        double cost = cost(point, residual, scale);
+        double damping = 1e-8;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[][] columns = model.columns(point, delayFree);
+            double[][] normal = normal(columns, scale);
+            double[] downhill = downhill(columns, scale);
+            boolean moved = false;
+            double fall = 0;
+            for (int attempt = 0; attempt < 8 && !moved; attempt++) {
+                CircuitPoint next = point.towards(solve(normal, downhill, damping));
+                double[] nextResidual = residuals(next);
+                double nextCost = cost(next, nextResidual, scale);
+                if (nextCost < cost) {
+                    fall = cost - nextCost;
+                    cost = nextCost;
+                    point = next;
+                    residual = nextResidual;
+                    moved = true;
+                    damping = Math.max(1e-10, damping / 10);
+                } else {
+                    damping *= 30;
+                }
+            }
+            if (!moved || fall < ENOUGH * cost) {
+                return;
+            }
+        }
+    }
+
+    /** Solves with every parameter scaled to its own column, so that ohms and charge weigh alike in the damping. */
+    private static double[] solve(double[][] normal, double[] downhill, double damping) {
+        int size = normal.length;
+        double[][] scaled = new double[size][size];
+        double[] right = new double[size];
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                scaled[i][j] = normal[i][j] / Math.sqrt(normal[i][i] * normal[j][j]);
+            }
+            scaled[i][i] = 1 + damping;
+            right[i] = downhill[i] / Math.sqrt(normal[i][i]);
+        }
+        double[] step = new CholeskyDecomposition(new Array2DRowRealMatrix(scaled, false), 1e-9, 0)
+                .getSolver()
+                .solve(new ArrayRealVector(right, false))
+                .toArray();
+        for (int i = 0; i < size; i++) {
+            step[i] /= Math.sqrt(normal[i][i]);
+        }
+        return step;
+    }
+
+    private double[] residuals(CircuitPoint at) {
+        double[] volts = model.volts(at);
+        for (int row = 0; row < volts.length; row++) {
+            volts[row] = window.volts(row) - volts[row];
+        }
+        return volts;
+    }
+
+    private double cost(CircuitPoint at, double[] residual, double scale) {
+        double sum = 0;
+        for (int row = 0; row < residual.length; row++) {
+            sum += weights[row] * residual[row] * residual[row];
+        }
+        double[] values = values(at);
+        double belief = 0;
+        for (int i = 0; i < values.length; i++) {
+            double away = values[i] - centre[i];
+            belief += precision[i] * away * away;
+        }
+        boolean possible = Double.isFinite(sum) && Arrays.stream(at.ohms()).allMatch(ohms -> ohms > 0);
+        return possible ? sum / scale + belief : Double.POSITIVE_INFINITY;
+    }
+
+    private double[][] normal(double[][] columns, double scale) {
+        double[][] normal = new double[columns.length][columns.length];
+        for (int i = 0; i < columns.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                normal[i][j] = weighted(columns[i], columns[j]) / scale;
+                normal[j][i] = normal[i][j];
+            }
+            normal[i][i] += precision[i];
+        }
+        return normal;
+    }
+
+    private double[] downhill(double[][] columns, double scale) {
+        double[] values = values(point);
+        double[] downhill = new double[columns.length];
+        for (int i = 0; i < columns.length; i++) {
+            downhill[i] = weighted(columns[i], residual) / scale - precision[i] * (values[i] - centre[i]);
+        }
+        return downhill;
+    }
+
+    private double weighted(double[] left, double[] right) {
+        double sum = 0;
+        for (int row = 0; row < left.length; row++) {
+            sum += weights[row] * left[row] * right[row];
+        }
+        return sum;
+    }
+
+    private double[] values(CircuitPoint at) {
+        double[] values = new double[centre.length];
+        int pairs = at.pairs();
+        System.arraycopy(at.ohms(), 0, values, 0, pairs + 1);
+        System.arraycopy(at.logTau(), 0, values, pairs + 1, pairs);
+        values[2 * pairs + 1] = at.startCharge();
+        values[2 * pairs + 2] = at.logCapacity();
+        if (delayFree) {
+            values[2 * pairs + 3] = at.delaySeconds();
+        }
+        return values;
+    }
+}

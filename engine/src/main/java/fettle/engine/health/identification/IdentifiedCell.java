@@ -1,0 +1,82 @@
+package fettle.engine.health.identification;
+
+import fettle.engine.cell.RestCurve;
+import fettle.engine.cell.circuit.Arrhenius;
+import fettle.engine.cell.circuit.CellCircuit;
+import fettle.engine.cell.circuit.OpenCircuit;
+import fettle.engine.cell.circuit.Resistances;
+import fettle.engine.cell.circuit.ThermalNode;
+
+/**
+ * A cell's circuit over its whole charge, put together from windows of its log.
+ *
+ * <p>Formula: V = ocv(z) − k(T)·(R0(z)·i + R1(z)·x1 + R2(z)·x2), x the current smoothed with each time constant, k the factor
+ * of the temperature law, all with volts later than amps by the sensor delay.
+ *
+ * @param rest rest volts against charge
+ * @param capacityCoulombs charge from empty to full [C]
+ * @param resistances R0, R1, R2 at 25 °C against charge
+ * @param firstSeconds time constant of the quicker pair [s]
+ * @param secondSeconds time constant of the slower pair [s]
+ * @param law how resistances depend on temperature
+ * @param delaySeconds how much later volts are logged than amps [s]
+ */
+public record IdentifiedCell(
+        RestCurve rest,
+        double capacityCoulombs,
+        Resistances resistances,
+        double firstSeconds,
+        double secondSeconds,
+        Arrhenius law,
+        double delaySeconds) {
+
+    /**
+     * Volts of the cell under a logged current [V].
+     *
+     * @param window time and current; its volts are not looked at
+     * @param kelvins temperature of the cell at each row [K]
+     * @param startCharge charge at the first row, fraction
+     */
+    public double[] volts(LoadWindow window, double[] kelvins, double startCharge) {
+        double[] amps = window.ampsDelayed(delaySeconds);
+        double[] first = Polarisation.of(window, amps, firstSeconds);
+        double[] second = Polarisation.of(window, amps, secondSeconds);
+        double[] volts = new CircuitModel(window, rest).counted(amps);
+        for (int row = 0; row < volts.length; row++) {
+            double charge = startCharge - volts[row] / capacityCoulombs;
+            double drop = resistances.ohms(0, charge) * amps[row]
+                    + resistances.ohms(1, charge) * first[row]
+                    + resistances.ohms(2, charge) * second[row];
+            volts[row] = rest.volts(charge) - law.factor(kelvins[row]) * drop;
+        }
+        return volts;
+    }
+
+    /** Voltage drop per ampere so long after a step of current [Ω], at a charge and temperature [K]. */
+    public double stepOhms(double secondsAfter, double chargeFraction, double kelvins) {
+        return law.factor(kelvins)
+                * (resistances.ohms(0, chargeFraction)
+                        - resistances.ohms(1, chargeFraction) * Math.expm1(-secondsAfter / firstSeconds)
+                        - resistances.ohms(2, chargeFraction) * Math.expm1(-secondsAfter / secondSeconds));
+    }
+
+    /** The same cell read by another logger: with the delay its steps show. */
+    public IdentifiedCell readBy(LoadWindow log) {
+        return new IdentifiedCell(
+                rest, capacityCoulombs, resistances, firstSeconds, secondSeconds, law, SensorDelay.of(log));
+    }
+
+    /** The circuit the simulation runs: capacitances from the time constants at half charge. */
+    public CellCircuit circuit(ThermalNode thermal) {
+        double half = 0.5;
+        return new CellCircuit(
+                capacityCoulombs,
+                OpenCircuit.of(rest),
+                resistances,
+                firstSeconds / resistances.ohms(1, half),
+                secondSeconds / resistances.ohms(2, half),
+                law,
+                thermal,
+                1);
+    }
+}

@@ -1,0 +1,151 @@
+package fettle.engine.health.identification;
+
+import fettle.engine.units.Faults;
+import java.util.Arrays;
+
+/**
+ * A stretch of a log over which a cell's resistance may be taken as one: volts and amps against time. Immutable.
+ *
+ * <p>Current runs straight from sample to sample.
+ */
+public final class LoadWindow {
+    static final int LEAST_ROWS = 40;
+    private static final double LOWEST_KELVINS = 233.15;
+    private static final double HIGHEST_KELVINS = 373.15;
+
+    private final double[] seconds;
+    private final double[] amps;
+    private final double[] volts;
+    private final double kelvins;
+
+    private LoadWindow(double[] seconds, double[] amps, double[] volts, double kelvins) {
+        this.seconds = seconds;
+        this.amps = amps;
+        this.volts = volts;
+        this.kelvins = kelvins;
+    }
+
+    /**
+     * A window of a log.
+     *
+     * @param seconds time [s], strictly rising, at least {@value #LEAST_ROWS} rows
+     * @param amps current [A], positive when discharging
+     * @param volts volts of one cell [V]
+     * @param kelvins mean temperature of the cell [K], −40 … 100 °C
+     * @throws fettle.engine.units.InputException naming the first row that cannot be used
+     */
+    public static LoadWindow of(double[] seconds, double[] amps, double[] volts, double kelvins) {
+        Faults faults = new Faults();
+        if (seconds.length < LEAST_ROWS || amps.length != seconds.length || volts.length != seconds.length) {
+            faults.add(
+                    "rows",
+                    "the window has " + seconds.length + " rows of time, " + amps.length + " of current and "
+                            + volts.length + " of volts; expected at least " + LEAST_ROWS
+                            + " of each. Take a longer stretch of the log.");
+        }
+        faults.refuse();
+        for (int row = 0; row < seconds.length; row++) {
+            boolean finite = Double.isFinite(seconds[row] + amps[row] + volts[row]);
+            if (!finite || (row > 0 && !(seconds[row] > seconds[row - 1]))) {
+                faults.add(
+                        "rows",
+                        "row " + (row + 1) + " is " + seconds[row] + " s, " + amps[row] + " A, " + volts[row]
+                                + " V; expected numbers and time to rise. Sort the log and leave out rows without"
+                                + " volts or amps.");
+                break;
+            }
+        }
+        if (!(kelvins >= LOWEST_KELVINS && kelvins <= HIGHEST_KELVINS)) {
+            faults.add("temperature", "temperature is " + kelvins + " K; expected -40 to 100 °C.");
+        }
+        faults.refuse();
+        return new LoadWindow(seconds.clone(), amps.clone(), volts.clone(), kelvins);
+    }
+
+    int rows() {
+        return seconds.length;
+    }
+
+    double seconds(int row) {
+        return seconds[row];
+    }
+
+    double volts(int row) {
+        return volts[row];
+    }
+
+    double amps(int row) {
+        return amps[row];
+    }
+
+    /** Time from first to last row [s]. */
+    public double durationSeconds() {
+        return seconds[seconds.length - 1] - seconds[0];
+    }
+
+    /** Mean temperature of the cell [K]. */
+    public double kelvins() {
+        return kelvins;
+    }
+
+    /** Median time between rows [s]. */
+    double stepSeconds() {
+        return stepSeconds(0.5);
+    }
+
+    /** Time between rows [s] that a share of the rows is quicker than. */
+    double stepSeconds(double share) {
+        double[] steps = new double[rows() - 1];
+        for (int row = 1; row < rows(); row++) {
+            steps[row - 1] = seconds[row] - seconds[row - 1];
+        }
+        Arrays.sort(steps);
+        return steps[(int) (share * (steps.length - 1))];
+    }
+
+    /** Rows from one (included) to another (left out), as a window of their own. */
+    public LoadWindow part(int from, int to) {
+        return of(
+                Arrays.copyOfRange(seconds, from, to),
+                Arrays.copyOfRange(amps, from, to),
+                Arrays.copyOfRange(volts, from, to),
+                kelvins);
+    }
+
+    /** The current as the volts saw it: read later by a delay [A]. */
+    double[] ampsDelayed(double delaySeconds) {
+        if (delaySeconds == 0) {
+            return amps.clone();
+        }
+        double[] delayed = new double[rows()];
+        int at = 0;
+        for (int row = 0; row < rows(); row++) {
+            double when = seconds[row] - delaySeconds;
+            while (at < rows() - 2 && seconds[at + 1] <= when) {
+                at++;
+            }
+            while (at > 0 && seconds[at] > when) {
+                at--;
+            }
+            double share = (when - seconds[at]) / (seconds[at + 1] - seconds[at]);
+            delayed[row] = amps[at] + Math.max(0, Math.min(1, share)) * (amps[at + 1] - amps[at]);
+        }
+        return delayed;
+    }
+
+    /** Weight of each row: the time it stands for, at most twice the median of them, mean 1. */
+    double[] timeWeights(double mostSeconds) {
+        double[] weights = new double[rows()];
+        double sum = 0;
+        for (int row = 0; row < rows(); row++) {
+            double before = row == 0 ? seconds[0] : seconds[row - 1];
+            double after = row == rows() - 1 ? seconds[row] : seconds[row + 1];
+            weights[row] = Math.min(mostSeconds, 0.5 * (after - before));
+            sum += weights[row];
+        }
+        for (int row = 0; row < rows(); row++) {
+            weights[row] *= rows() / sum;
+        }
+        return weights;
+    }
+}
