@@ -87,8 +87,5 @@ class IdentificationAgainstGeneratedTruthTest {
         double lean() {
             return away / count / TWO_SIDED_95;
         }
-
-            return relative / count;
-        }
     }
 }
