@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
  * the pulses only. Tolerances are those of the issue: 5 % on timed resistances, 25 mV on drive profiles above 10 % charge.
  */
 class IdentificationAgainstOpenDataTest {
-    /** From rest volts between pulse groups by total least squares; see CapacityAgainstOpenDataTest. */
-    private static final double CAPACITY_COULOMBS = TradeUnit.AMPERE_HOUR.toSi(2.88);
+    private static final double CAPACITY_COULOMBS = MeasuredCell.CAPACITY_COULOMBS;
 
     private static final SlowCurve SLOW = MeasuredCell.slowCurve();
 

@@ -15,15 +15,18 @@ import java.util.List;
  * The measured 18650PF cell: P. Kollmeyer, Mendeley Data, v1, 2018, doi:10.17632/wykht8y7tg.1, read in place. Pulses and the
  * C/20 discharge are what parameters come from; the drive profiles are never looked at for them.
  */
-final class MeasuredCell {
+public final class MeasuredCell {
     static final String FOLDER = "battery/panasonic-18650pf/";
     private static final Citation SOURCE = Citation.published("Kollmeyer 2018, C/20 discharge at 25 °C");
     private static final double SETTLED_OHMS = 0.045; // 9.9 s pulse value of the timed table, mid charge
+    /** From rest volts between pulse groups by total least squares; see CapacityAgainstOpenDataTest. */
+    static final double CAPACITY_COULOMBS = 3600 * 2.88;
+
     private static final double GAP_SECONDS = 100;
 
     private MeasuredCell() {}
 
-    static Trace trace(String name) {
+    public static Trace trace(String name) {
         return MeasuredTraces.read(FOLDER + name + ".csv.gz", MeasuredTraces.Sign.DISCHARGE_NEGATIVE);
     }
 
@@ -74,6 +77,11 @@ final class MeasuredCell {
             }
         }
         return groups;
+    }
+
+    /** The cell from its slow curve and its pulses at 25 °C, with the usual temperature law. */
+    public static IdentifiedCell fromPulses() {
+        return identified("hppc_25C", slowCurve(), CAPACITY_COULOMBS, Arrhenius.WHOLE_CELL);
     }
 
     /** The cell from its pulses at one temperature, resistances at 25 °C by the law. */
