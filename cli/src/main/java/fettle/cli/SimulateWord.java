@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import picocli.CommandLine.ArgGroup;
@@ -73,7 +74,7 @@ final class SimulateWord implements Runnable {
 
     @Override
     public void run() {
-        Scenario scenario = Scenario.parse(file.getFileName().toString(), text());
+        Scenario scenario = Scenario.parse(Objects.requireNonNullElse(file.getFileName(), file).toString(), text());
         List<String> columns = SeriesColumns.of(scenario.bench()).names();
         PrintWriter out = spec.commandLine().getOut();
         if (form.json) {
