@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.desk.frame.Figures;
 import fettle.engine.trace.Count;
 import fettle.engine.trace.SegmentRecord;
 import fettle.engine.trace.TraceEvent;
@@ -7,6 +8,7 @@ import fettle.engine.trace.TraceRecord;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.KeptTrace;
 import fettle.workshop.TracePreview;
+import fettle.workshop.TraceWords;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -30,8 +32,8 @@ final class TraceText {
                 trace.id(),
                 trace.pack(),
                 when(record, zone),
-                duration(record.durationSeconds()),
-                passed(record.hasCurrent(), record.total()),
+                Figures.clock(record.durationSeconds()),
+                TraceWords.passed(record.hasCurrent(), record.total()),
                 record.events().isEmpty()
                         ? ""
                         : record.events().size() + (record.events().size() == 1 ? " event" : " events"),
@@ -42,10 +44,10 @@ final class TraceText {
         TraceRecord record = trace.record();
         List<String> lines = new ArrayList<>();
         lines.add("trace " + trace.id() + " of " + trace.pack() + ": " + record.fileName());
-        lines.addAll(Wrapped.lines("when", when(record, zone) + ", " + duration(record.durationSeconds())));
+        lines.addAll(Wrapped.lines("when", when(record, zone) + ", " + Figures.clock(record.durationSeconds())));
         lines.addAll(Wrapped.lines(
                 "samples", record.samples() + (record.cells() > 0 ? ", " + record.cells() + " cells" : "")));
-        lines.addAll(Wrapped.lines("passed", passed(record.hasCurrent(), record.total()) + energy(record)));
+        lines.addAll(Wrapped.lines("passed", TraceWords.passed(record.hasCurrent(), record.total()) + energy(record)));
         Double offset = record.offsetAmps();
         if (offset != null) {
             lines.addAll(Wrapped.lines(
@@ -61,7 +63,7 @@ final class TraceText {
                 .map(segment -> segment(segment, record.hasCurrent()))
                 .forEach(lines::add);
         for (TraceEvent event : record.events()) {
-            lines.addAll(Wrapped.lines("event", "at " + duration(event.atSeconds()) + ": " + event.sentence()));
+            lines.addAll(Wrapped.lines("event", "at " + Figures.clock(event.atSeconds()) + ": " + event.sentence()));
         }
         record.remarks().forEach(remark -> lines.addAll(Wrapped.lines("note", remark)));
         if (!record.note().isBlank()) {
@@ -95,20 +97,11 @@ final class TraceText {
         return String.format(
                         Locale.ROOT,
                         "  %10s – %-10s %-26s %s",
-                        duration(segment.fromSeconds()),
-                        duration(segment.toSeconds()),
+                        Figures.clock(segment.fromSeconds()),
+                        Figures.clock(segment.toSeconds()),
                         segment.kind().label(),
-                        segment.kind().isLoaded() ? passed(counted, segment.count()) : "")
+                        segment.kind().isLoaded() ? TraceWords.passed(counted, segment.count()) : "")
                 .stripTrailing();
-    }
-
-    private static String passed(boolean counted, Count count) {
-        if (!counted) {
-            return "no current logged";
-        }
-        String out = TradeUnit.MILLIAMPERE_HOUR.print(count.outCoulombs(), 0) + " out";
-        String in = TradeUnit.MILLIAMPERE_HOUR.print(count.inCoulombs(), 0) + " in";
-        return count.inCoulombs() < 1 ? out : count.outCoulombs() < 1 ? in : out + ", " + in;
     }
 
     private static String energy(TraceRecord record) {
@@ -122,16 +115,5 @@ final class TraceText {
     private static String when(TraceRecord record, ZoneId zone) {
         Instant startedAt = record.startedAt();
         return startedAt == null ? "no date" : WHEN.format(startedAt.atZone(zone));
-    }
-
-    /** {@code 0:07.5}, {@code 4:10}, {@code 1:02:03}: hours only where there are any, tenths only under a minute. */
-    private static String duration(double seconds) {
-        if (seconds < 60) {
-            return String.format(Locale.ROOT, "0:%04.1f", Math.floor(seconds * 10) / 10);
-        }
-        long whole = Math.round(seconds);
-        return whole < 3600
-                ? String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
-                : String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
     }
 }

@@ -36,7 +36,7 @@ final class TraceWordTest {
         Shell.Result added = shell.run("trace", "add", "P07", flight);
         done(added);
         assertThat(added.out())
-                .contains("added trace flight.csv of P07: 1 run, 333 mAh out, 0 mAh in, 0 events")
+                .contains("added trace flight.csv of P07: 1 run, 333 mAh out, 0 events")
                 .contains("rest", "run");
         assertThat(shell.line("trace list").out()).contains("P07", "333 mAh out", "flight.csv");
         assertThat(shell.line("trace show 1").out()).contains("trace 1 of P07", "passed 333 mAh out; 3.70 Wh out");

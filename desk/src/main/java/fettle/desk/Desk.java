@@ -11,6 +11,7 @@ import fettle.desk.kit.KitHandler;
 import fettle.desk.pack.PackHandler;
 import fettle.desk.rules.RulesHandler;
 import fettle.desk.today.TodayHandler;
+import fettle.desk.trace.TraceHandler;
 import fettle.desk.worksheet.WorksheetHandler;
 import fettle.workshop.Workshop;
 import io.javalin.Javalin;
@@ -69,6 +70,7 @@ public final class Desk implements AutoCloseable {
         new EntryHandler(workshop.entries(), pages).addTo(routes);
         new KitHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);
+        new TraceHandler(workshop, pages).addTo(routes);
         new RulesHandler(workshop.rules(), pages).addTo(routes);
         new WorksheetHandler(pages).addTo(routes);
         new JournalHandler(workshop.history(), pages).addTo(routes);

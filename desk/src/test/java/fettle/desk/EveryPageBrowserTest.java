@@ -24,6 +24,7 @@ final class EveryPageBrowserTest {
             "/kit/rules?chemistry=LiPo",
             "/kit/rules?chemistry=lead-acid",
             "/kit/rules?chemistry=LiPo&pack=P01",
+            "/traces",
             "/worksheets",
             "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
             "/worksheets/charge",

@@ -5,26 +5,33 @@ import fettle.engine.trace.SegmentKind;
 import fettle.engine.trace.TraceRecord;
 import fettle.engine.units.TradeUnit;
 
-/** Traces in the journal's words. */
-final class TraceWords {
+/** Traces in words. */
+public final class TraceWords {
+    /** Half a milliampere-hour: what prints as more than 0 mAh. */
+    private static final double LEAST_TOLD_COULOMBS = 1.8;
+
     private TraceWords() {}
 
-    /** E.g. {@code added trace flight.csv of P07: 1 run, 1520 mAh out, 0 mAh in, 2 events}. */
+    /** E.g. {@code added trace flight.csv of P07: 1 run, 1520 mAh out, 2 events}. */
     static String added(String tag, TraceRecord trace) {
         long runs = trace.segments().stream()
                 .filter(segment -> segment.kind() == SegmentKind.RUN)
                 .count();
         int events = trace.events().size();
         return "added trace " + trace.fileName() + " of " + tag + ": " + runs + (runs == 1 ? " run, " : " runs, ")
-                + charge(trace) + ", " + events + (events == 1 ? " event" : " events");
+                + passed(trace.hasCurrent(), trace.total()) + ", " + events + (events == 1 ? " event" : " events");
     }
 
-    private static String charge(TraceRecord trace) {
-        if (!trace.hasCurrent()) {
+    /** What passed, e.g. {@code 1520 mAh out, 40 mAh in}; the way nothing passed is left out. */
+    public static String passed(boolean hasCurrent, Count count) {
+        if (!hasCurrent) {
             return "no current logged";
         }
-        Count total = trace.total();
-        return TradeUnit.MILLIAMPERE_HOUR.print(total.outCoulombs(), 0) + " out, "
-                + TradeUnit.MILLIAMPERE_HOUR.print(total.inCoulombs(), 0) + " in";
+        String out = TradeUnit.MILLIAMPERE_HOUR.print(count.outCoulombs(), 0) + " out";
+        String in = TradeUnit.MILLIAMPERE_HOUR.print(count.inCoulombs(), 0) + " in";
+        if (count.inCoulombs() < LEAST_TOLD_COULOMBS) {
+            return out;
+        }
+        return count.outCoulombs() < LEAST_TOLD_COULOMBS ? in : out + ", " + in;
     }
 }

@@ -145,14 +145,24 @@ public final class Traces {
      * @throws InputException if it has no volts or no current, or the file is there already or cannot be written
      */
     public void export(long id, Path file) {
-        Trace trace = read(id);
-        BatteryDataFormat.require(trace);
+        Trace trace = writable(id);
         try (Writer into = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW)) {
             BatteryDataFormat.write(trace, into);
         } catch (IOException failed) {
             throw new InputException(
                     "file", file + " cannot be written. Name a new file in a folder that is there and not full.");
         }
+    }
+
+    /** The same, into what the caller holds open. */
+    public void export(long id, Writer into) throws IOException {
+        BatteryDataFormat.write(writable(id), into);
+    }
+
+    private Trace writable(long id) {
+        Trace trace = read(id);
+        BatteryDataFormat.require(trace);
+        return trace;
     }
 
     private TraceRecord recorded(

@@ -67,8 +67,7 @@ final class TracesTest {
     void keepsWhatIsInALogAndTheLogItself() throws IOException {
         Path file = flight("flight.csv");
         TraceAdded added = workshop.traces().add("p07", file, TraceChoices.NONE, TraceProgress.NONE);
-        assertThat(added.entry().sentence())
-                .isEqualTo("added trace flight.csv of P07: 1 run, 1000 mAh out, 0 mAh in, 2 events");
+        assertThat(added.entry().sentence()).isEqualTo("added trace flight.csv of P07: 1 run, 1000 mAh out, 2 events");
         TraceRecord record = workshop.traces().find(added.trace().id()).record();
         assertThat(record).isEqualTo(added.trace().record());
         assertThat(record.segments())

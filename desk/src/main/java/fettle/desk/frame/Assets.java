@@ -10,15 +10,21 @@ import java.util.Objects;
 public final class Assets {
     private static final String OURS = "/fettle/desk/assets/";
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
+    private static final String UPLOT = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
     private static final String SCRIPT = "text/javascript; charset=utf-8";
+
+    private static final String STYLE = "text/css; charset=utf-8";
 
     private Assets() {}
 
     public static void addTo(RoutesConfig routes) {
-        serve(routes, "desk.css", OURS + "desk.css", "text/css; charset=utf-8");
+        serve(routes, "desk.css", OURS + "desk.css", STYLE);
         serve(routes, "desk.js", OURS + "desk.js", SCRIPT);
         serve(routes, "icon.svg", OURS + "icon.svg", "image/svg+xml");
         serve(routes, "htmx.js", HTMX, SCRIPT);
+        serve(routes, "trace.js", OURS + "trace.js", SCRIPT);
+        serve(routes, "uplot.js", UPLOT + "uPlot.iife.min.js", SCRIPT);
+        serve(routes, "uplot.css", UPLOT + "uPlot.min.css", STYLE);
     }
 
     private static void serve(RoutesConfig routes, String name, String resource, String type) {

@@ -79,6 +79,17 @@ public final class Figures {
         return INSIDE_FIGURE.matcher(sentence).replaceAll("\u00a0");
     }
 
+    /** A time on a trace's clock: {@code 0:07.5}, {@code 4:10}, {@code 1:02:03}; tenths only under a minute. */
+    public static String clock(double seconds) {
+        if (seconds < 60) {
+            return String.format(Locale.ROOT, "0:%04.1f", Math.floor(seconds * 10) / 10);
+        }
+        long whole = Math.round(seconds);
+        return whole < 3600
+                ? String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60)
+                : String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+    }
+
     /** An estimate as value ± one standard deviation, or a dash where there is none. */
     public static String estimate(@Nullable Estimate estimate, TradeUnit unit, int decimals) {
         return estimate == null ? NOT_KNOWN : unit.print(estimate, decimals);

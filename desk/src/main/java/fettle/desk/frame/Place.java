@@ -4,6 +4,7 @@ package fettle.desk.frame;
 public enum Place {
     TODAY("Today", "/"),
     KIT("Kit", "/kit"),
+    TRACES("Traces", "/traces"),
     RULES("Rules", "/kit/rules"),
     WORKSHEETS("Worksheets", "/worksheets"),
     JOURNAL("Journal", "/journal");

@@ -1,0 +1,99 @@
+package fettle.desk.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fettle.desk.OpenDesk;
+import fettle.desk.ShelfFixtures;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A log given to the desk, looked at, corrected, kept and shown. */
+final class TraceDeskTest {
+    private static final Pattern TOKEN = Pattern.compile("name=\"token\" value=\"([^\"]+)\"");
+
+    @TempDir
+    Path folder;
+
+    private OpenDesk desk;
+
+    @BeforeEach
+    void open() {
+        desk = OpenDesk.empty(folder);
+        desk.workshop().packs().add(ShelfFixtures.lipo(4));
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    private static String log() {
+        StringBuilder text = new StringBuilder("time_s,volts,X1\n");
+        for (int i = 0; i < 180; i++) {
+            boolean run = i >= 60 && i < 120;
+            text.append(i).append(run ? ",14.4,20\n" : ",15.6,0\n");
+        }
+        return text.toString();
+    }
+
+    private HttpResponse<String> look(String pack, String file, String content) {
+        String body = "--edge\r\nContent-Disposition: form-data; name=\"pack\"\r\n\r\n" + pack
+                + "\r\n--edge\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + file
+                + "\"\r\nContent-Type: text/csv\r\n\r\n" + content + "\r\n--edge--\r\n";
+        return desk.send(desk.request("/traces/look")
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(BodyPublishers.ofString(body, StandardCharsets.ISO_8859_1)));
+    }
+
+    private static String token(HttpResponse<String> page) {
+        Matcher token = TOKEN.matcher(page.body());
+        assertThat(token.find()).as(page.body()).isTrue();
+        return token.group(1);
+    }
+
+    @Test
+    void showsWhatALogWouldBeReadAsAndKeepsItAsCorrected() {
+        HttpResponse<String> look = look("P07", "flight.csv", log());
+        assertThat(look.statusCode()).isEqualTo(200);
+        assertThat(look.body()).contains("separated by commas", "Nothing is kept yet", "X1");
+        assertThat(desk.workshop().traces().list()).isEmpty();
+
+        HttpResponse<String> kept = desk.post(
+                "/traces",
+                "token=" + token(look)
+                        + "&pack=P07&use-1=time&unit-1=s&use-2=volts&unit-2=V&use-3=amps&unit-3=A&positive=discharge&note=");
+        assertThat(kept.statusCode()).isEqualTo(303);
+        assertThat(kept.headers().firstValue("Location").orElse("")).startsWith("/traces/1?done=");
+
+        assertThat(desk.get("/traces/1").body()).contains("333 mAh out", "What the pack did", "uplot.js");
+        assertThat(desk.get("/traces").body()).contains("flight.csv", "333 mAh out");
+        assertThat(desk.get("/traces/1/lines.json?from=50&to=70").body())
+                .startsWith("{\"seconds\":[49.0,50.0,")
+                .contains("\"panel\":\"current\"", "\"unit\":\"A\"");
+        assertThat(desk.get("/traces/1/open-format.csv").body()).startsWith("Test Time / s,Voltage / V,Current / A");
+    }
+
+    @Test
+    void keepsTheFormAndSaysWhyALogIsRefused() {
+        assertThat(look("P07", "photo.csv", "\u00FF\u00D8\u00FF\u00E0 picture").body())
+                .contains("photo.csv is a JPEG picture");
+        HttpResponse<String> look = look("P07", "flight.csv", log());
+        HttpResponse<String> refused = desk.post(
+                "/traces",
+                "token=" + token(look) + "&pack=P07&use-1=time&unit-1=s&use-2=cell1&unit-2=V&use-3=unused&note=mine");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("the log has 1 cells; P07 has 4 in series", "value=\"mine\"");
+        assertThat(desk.post("/traces", "token=gone&pack=P07").body()).contains("no longer held here");
+        assertThat(look("P99", "flight.csv", log()).statusCode()).isEqualTo(404);
+        assertThat(desk.get("/traces/9").statusCode()).isEqualTo(404);
+        assertThat(desk.workshop().traces().list()).isEmpty();
+    }
+}
