@@ -9,6 +9,7 @@ import java.util.function.Function;
  * One kind of kit, as the command line handles all of them alike.
  *
  * @param word the word on the command line, e.g. {@code pack}
+ * @param plural several of them, in sentences
  * @param shelf where the workshop keeps it
  * @param label one item in a few words, without its name
  * @param typed one item as a person would type it: a record of texts
@@ -16,6 +17,7 @@ import java.util.function.Function;
  */
 record KitKind<T>(
         String word,
+        String plural,
         Function<Workshop, Shelf<T>> shelf,
         Function<T, String> label,
         Function<T, Record> typed,
@@ -31,7 +33,7 @@ record KitKind<T>(
 
     /** What can be done with every kind alike. */
     enum Verb {
-        LIST("Lists what is in use of: %s."),
+        LIST("Lists the %2$s in use."),
         SHOW("Shows one %s in full."),
         ADD("Registers one %s."),
         EDIT("Changes one %s: what is not given stays as it was, an empty text (\"\") takes a field out."),
@@ -49,7 +51,7 @@ record KitKind<T>(
         }
 
         String description(KitKind<?> kind) {
-            return String.format(description, kind.word());
+            return String.format(description, kind.word(), kind.plural());
         }
 
         /** A whole command of this verb. */

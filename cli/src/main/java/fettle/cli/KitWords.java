@@ -22,6 +22,7 @@ import picocli.CommandLine;
 final class KitWords {
     private static final KitKind<Pack> PACK = new KitKind<>(
             "pack",
+            "packs",
             Workshop::packs,
             PackWords::label,
             PackForm::of,
@@ -29,12 +30,14 @@ final class KitWords {
                     "P07", "--chemistry LiPo --cells 4S --capacity 5000 --charge-rating 5C", "--mass 540g"));
     private static final KitKind<Craft> CRAFT = new KitKind<>(
             "craft",
+            "craft",
             Workshop::craft,
             KitWords::craftLabel,
             CraftForm::of,
             new KitKind.Examples("Harrier", "--kind plane --cells 4S --typical-current 32A", "--peak-current 60A"));
     private static final KitKind<Charger> CHARGER = new KitKind<>(
             "charger",
+            "chargers",
             Workshop::chargers,
             KitWords::chargerLabel,
             ChargerForm::of,
@@ -44,6 +47,7 @@ final class KitWords {
                     "--total-power 500W"));
     private static final KitKind<Source> SOURCE = new KitKind<>(
             "source",
+            "sources",
             Workshop::sources,
             KitWords::sourceLabel,
             SourceForm::of,
@@ -61,7 +65,7 @@ final class KitWords {
 
     private static <T> CommandLine word(KitKind<T> kind, Runnable show, Supplier<KitFields<T>> fields) {
         CommandLine group = new CommandLine(new WordGroup());
-        group.getCommandSpec().usageMessage().description("Registers, changes and lists: " + kind.word() + ".");
+        group.getCommandSpec().usageMessage().description("Registers, changes and lists " + kind.plural() + ".");
         KitFields<T> added = fields.get();
         KitFields<T> edited = fields.get();
         Map<Verb, CommandLine> words = new EnumMap<>(Verb.class);

@@ -74,8 +74,9 @@ final class PackText {
         Assessment.Counts counts = file.review().assessment().counts();
         lines.addAll(Wrapped.lines(
                 "record",
-                file.history().checks().size() + " checks, " + counts.charges() + " charges, " + counts.runs()
-                        + " runs; over-discharged " + counts.overDischarges() + ", over-charged " + counts.overCharges()
-                        + ", over-temperature " + counts.overTemperatures()));
+                "checks " + file.history().checks().size() + " · charges " + counts.charges() + " · runs "
+                        + counts.runs()
+                        + " · over-discharged " + counts.overDischarges() + " · over-charged " + counts.overCharges()
+                        + " · over-temperature " + counts.overTemperatures()));
     }
 }

@@ -2,6 +2,7 @@ package fettle.cli;
 
 import fettle.desk.Desk;
 import fettle.desk.DeskOptions;
+import fettle.desk.json.Shapes;
 import fettle.workshop.Workshop;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -24,6 +25,13 @@ final class Serving {
             description = "Address to listen on. Default: ${DEFAULT-VALUE}, this machine only.")
     private String host = DeskOptions.LOOPBACK;
 
+    /**
+     * Where the desk is, for a program that waits for it.
+     *
+     * @param url its address
+     */
+    record Served(String url) {}
+
     /** Serves until the user ends it; {@code notice} is shown on every page. */
     void serve(Session session, Workshop workshop, @Nullable String notice) {
         if (port < 0 || port > LARGEST_PORT) {
@@ -34,6 +42,9 @@ final class Serving {
         try (Desk desk = Desk.start(workshop, new DeskOptions(host, port, surroundings.clock(), notice))) {
             if (!host.equals(DeskOptions.LOOPBACK)) {
                 session.progress("caution: whoever reaches " + host + " can read and change this book.");
+            }
+            if (session.json()) {
+                session.line(Shapes.write(new Served(desk.url())));
             }
             session.progress("the desk is at " + desk.url() + " (end it with Ctrl-C)");
             surroundings.untilStopped().run();

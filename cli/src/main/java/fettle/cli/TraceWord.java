@@ -22,7 +22,6 @@ final class TraceWord {
     /** {@code fettle trace add}. */
     @Command(
             name = "add",
-            mixinStandardHelpOptions = true,
             description = "Reads a log of a pack, tells what is in it and keeps it as received.",
             footer = {
                 "",
@@ -105,7 +104,10 @@ final class TraceWord {
     }
 
     /** {@code fettle trace list}. */
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists traces, newest first.")
+    @Command(
+            name = "list",
+            description = "Lists traces, newest first.",
+            footer = {"", "For example:", "  fettle trace list --pack P07"})
     static final class ListTraces implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -134,8 +136,8 @@ final class TraceWord {
     /** {@code fettle trace show}. */
     @Command(
             name = "show",
-            mixinStandardHelpOptions = true,
-            description = "Shows what is in a trace: segments, charge and energy, events.")
+            description = "Shows what is in a trace: segments, charge and energy, events.",
+            footer = {"", "For example:", "  fettle trace show 1"})
     static final class ShowTrace implements Runnable {
         @Mixin
         private final Session session = new Session();
@@ -155,8 +157,8 @@ final class TraceWord {
     /** {@code fettle trace export}. */
     @Command(
             name = "export",
-            mixinStandardHelpOptions = true,
-            description = "Writes a trace in the open Battery Data Format 1.3 (charging positive).")
+            description = "Writes a trace in the open Battery Data Format 1.3 (charging positive).",
+            footer = {"", "For example:", "  fettle trace export 1 P07.bdf.csv"})
     static final class ExportTrace implements Runnable {
         @Mixin
         private final Session session = new Session();

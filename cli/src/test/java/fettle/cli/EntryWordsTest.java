@@ -112,7 +112,7 @@ final class EntryWordsTest {
     void takesACharge() {
         done(shell.line("charged P07 3100mAh to 16.8V"));
 
-        assertThat(shell.line("pack show P07").out()).contains("1 charges");
+        assertThat(shell.line("pack show P07").out()).contains("charges 1");
     }
 
     @Test

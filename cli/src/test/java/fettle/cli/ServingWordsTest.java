@@ -84,6 +84,13 @@ final class ServingWordsTest {
     }
 
     @Test
+    void openTellsAProgramWhereTheDeskIs() {
+        assertThat(new Shell(home).line("open --port 0 --json").out())
+                .startsWith("{\"url\":\"http://127.0.0.1:")
+                .hasLineCount(1);
+    }
+
+    @Test
     void openRefusesAPortThatCannotBe() {
         refused(new Shell(home).run("open", "--port", "70000"), "70000", "65535");
     }

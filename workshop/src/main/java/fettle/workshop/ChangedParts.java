@@ -3,12 +3,21 @@ package fettle.workshop;
 import fettle.book.record.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /** Names what differs between two rows in words: {@code rated capacity, keeper}. */
 final class ChangedParts {
-    /** Units at the end of a column's name, which people need not read. */
-    private static final String UNIT = "_(coulombs|amps|volts|watts|joules|kilograms|on|id)$";
+    /** Ends of a column's name that people need not read. */
+    private static final String SILENT = "_(coulombs|amps|volts|watts|joules|kilograms|on|id)$";
+
+    /** Columns whose name without its unit does not say what they are. */
+    private static final Map<String, String> SAID = Map.of(
+            "max_watts", "power",
+            "total_watts", "total power",
+            "energy_joules", "energy",
+            "typical_amps", "typical current",
+            "peak_amps", "peak current");
 
     private ChangedParts() {}
 
@@ -29,6 +38,6 @@ final class ChangedParts {
     }
 
     private static String words(String column) {
-        return column.replaceFirst(UNIT, "").replace('_', ' ');
+        return SAID.getOrDefault(column, column.replaceFirst(SILENT, "").replace('_', ' '));
     }
 }

@@ -13,7 +13,6 @@ import fettle.engine.rule.Rule;
 import fettle.engine.rule.RuleOverride;
 import fettle.engine.rule.RuleSet;
 import fettle.engine.units.InputException;
-import fettle.engine.units.TradeUnit;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +57,7 @@ public final class Rules {
                     override.reason().isBlank() ? "" : " (" + override.reason().strip() + ")";
             Note note = ledger.note(
                     "changed " + words(override.chemistry(), override.quantity()) + " to "
-                            + print(override.quantity(), override.valueSi()) + place(subject) + reason,
+                            + override.quantity().print(override.valueSi()) + place(subject) + reason,
                     subject);
             Optional<Stored<RuleOverride>> present =
                     present(override.chemistry(), override.quantity(), override.packTag());
@@ -112,9 +111,5 @@ public final class Rules {
 
     private static String place(String subject) {
         return subject.isEmpty() ? "" : " for " + subject;
-    }
-
-    private static String print(Quantity quantity, double valueSi) {
-        return quantity.unit().print(valueSi, quantity.unit() == TradeUnit.VOLT ? 3 : 1);
     }
 }

@@ -36,9 +36,9 @@ class RulesTest {
 
     @Test
     void changesARuleForTheBookAndForOnePack() {
-        assertThat(storageTime(24, null, "").sentence()).isEqualTo("changed LiPo longest time kept full to 24.0 h");
+        assertThat(storageTime(24, null, "").sentence()).isEqualTo("changed LiPo longest time kept full to 24 h");
         assertThat(storageTime(12, "p07", "hot shed").sentence())
-                .isEqualTo("changed LiPo longest time kept full to 12.0 h for P07 (hot shed)");
+                .isEqualTo("changed LiPo longest time kept full to 12 h for P07 (hot shed)");
         assertThat(inForce(null).valueSi()).isEqualTo(24 * HOUR);
         assertThat(inForce("P07").valueSi()).isEqualTo(12 * HOUR);
     }

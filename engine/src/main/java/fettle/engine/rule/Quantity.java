@@ -26,6 +26,8 @@ public enum Quantity {
         HIGHER
     }
 
+    private static final int MOST_DECIMALS = 4;
+
     private final String key;
     private final String meaning;
     private final TradeUnit unit;
@@ -48,6 +50,21 @@ public enum Quantity {
 
     public TradeUnit unit() {
         return unit;
+    }
+
+    /** A limit in this quantity's unit, with as many decimals as it has: a limit is never shown rounded. */
+    public String print(double limitSi) {
+        double limit = unit.fromSi(limitSi);
+        int decimals = unit == TradeUnit.VOLT ? 2 : 0;
+        while (decimals < MOST_DECIMALS && isRounded(limit, decimals)) {
+            decimals++;
+        }
+        return unit.print(limitSi, decimals);
+    }
+
+    private static boolean isRounded(double value, int decimals) {
+        double shifted = value * Math.pow(10, decimals);
+        return Math.abs(shifted - Math.rint(shifted)) > 1e-6;
     }
 
     /** True if {@code candidateSi} is looser than {@code presentSi}. */

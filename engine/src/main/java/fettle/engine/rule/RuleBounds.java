@@ -22,7 +22,7 @@ final class RuleBounds {
             throw new InputException(
                     "value",
                     "charge limit of " + override.chemistry().label() + " is "
-                            + quantity.unit().print(value, 3) + " per cell; expected at most "
+                            + quantity.print(value) + " per cell; expected at most "
                             + quantity.unit().print(highestChargeVolts(override.chemistry()), 2)
                             + " (bound of the chemistry). If the label says more, choose the chemistry again.");
         }

@@ -52,8 +52,8 @@ public record RuleSet(List<RuleOverride> overrides) {
             throw new InputException(
                     "reason",
                     override.quantity().meaning() + " of "
-                            + override.quantity().unit().print(override.valueSi(), 2) + " is looser than the rule of "
-                            + override.quantity().unit().print(usual, 2) + ". Give the reason; it is kept and shown.");
+                            + override.quantity().print(override.valueSi()) + " is looser than the rule of "
+                            + override.quantity().print(usual) + ". Give the reason; it is kept and shown.");
         }
     }
 
