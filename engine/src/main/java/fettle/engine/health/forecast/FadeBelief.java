@@ -1,0 +1,31 @@
+package fettle.engine.health.forecast;
+
+/**
+ * What is believed of fading before a pack has shown any, as shares of new.
+ *
+ * @param perCycle fade in a full cycle
+ * @param perCycleDeviation its standard deviation
+ * @param perCycleDrift how fade itself wanders in a cycle, standard deviation
+ * @param wander how health wanders in a cycle beyond fade, standard deviation
+ * @param reading scatter of a reading beyond its own ±, standard deviation
+ * @param recovery what a rest of days gives back for a while, standard deviation
+ * @param recoveryStays share of a recovery left after a cycle
+ * @param perDay fade in a day on the shelf
+ */
+public record FadeBelief(
+        double perCycle,
+        double perCycleDeviation,
+        double perCycleDrift,
+        double wander,
+        double reading,
+        double recovery,
+        double recoveryStays,
+        double perDay) {
+    /**
+     * Small lithium cells. Fade 0.12 ± 0.15 % a cycle spans 130 cycles to a thousand and more to 80 %; the rest was chosen on
+     * two measured cells (Saha and Goebel, NASA, 2007: B0005, B0006) and is stated as such in docs/accuracy.md. On the shelf
+     * 3 % a year at 25 °C and storage volts (Schmalstieg et al., J. Power Sources 257 (2014) 325).
+     */
+    public static final FadeBelief LITHIUM =
+            new FadeBelief(0.0012, 0.0015, 8e-5, 0.003, 0.006, 0.02, 0.9, 0.0305 / 365);
+}
