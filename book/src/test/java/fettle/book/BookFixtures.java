@@ -6,6 +6,16 @@ import fettle.book.store.Book;
 import fettle.book.store.JournalRow;
 import fettle.book.store.Note;
 import fettle.engine.cell.Chemistry;
+import fettle.engine.control.servo.PulseScale;
+import fettle.engine.control.servo.Rating;
+import fettle.engine.control.servo.Ratings;
+import fettle.engine.control.servo.Servo;
+import fettle.engine.control.setup.Rate;
+import fettle.engine.control.setup.SetUpSheet;
+import fettle.engine.control.setup.SurfaceSetting;
+import fettle.engine.control.sweep.SurfaceSweep;
+import fettle.engine.control.sweep.Sweep;
+import fettle.engine.control.sweep.SweepPoint;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Craft;
@@ -22,6 +32,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Invented kit and entries for tests of the book. */
 public final class BookFixtures {
@@ -112,6 +123,46 @@ public final class BookFixtures {
                         new RuleOverride(Chemistry.LIPO, Quantity.STORAGE_TIME, 86_400, "P07", "hot shed"),
                         Row.empty(),
                         note("changed storage time for P07", "P07"));
+    }
+
+    /** A servo, and a set-up sheet and a sweep of a craft that is in the book. */
+    public static void fillControls(Book book) {
+        book.items(Shapes.SERVO).add(servo("wing"), IN_USE, note("added servo wing", "wing"));
+        book.items(Shapes.SET_UP_SHEET).add(sheet("Kestrel"), Row.empty(), note("set up Kestrel", "Kestrel"));
+        book.items(Shapes.SURFACE_SWEEP).add(sweep("Kestrel"), Row.empty(), note("swept Kestrel", "Kestrel"));
+    }
+
+    public static Servo servo(String name) {
+        return new Servo(
+                name,
+                new PulseScale(1500e-6, -1745),
+                600e-6,
+                333,
+                3e-6,
+                new Ratings(List.of(
+                        new Rating(4.8, 0.45, 7.0, 0.01, 0.25, 1.4), new Rating(7.4, 0.69, null, null, null, 2.2))));
+    }
+
+    public static SetUpSheet sheet(String craft) {
+        return new SetUpSheet(
+                craft,
+                LocalDate.of(2026, 5, 16),
+                List.of(
+                        surface("left aileron", List.of(new Rate("high", 0.35, 0.28), new Rate("low", 0.2, 0.15))),
+                        surface("rudder", List.of(new Rate("all", 0.5, 0.5)))),
+                "after the new \"horn\"");
+    }
+
+    public static SurfaceSweep sweep(String craft) {
+        List<SweepPoint> points = IntStream.range(0, 20)
+                .mapToObj(step -> new SweepPoint(1000e-6 + step * 10e-6, 0.2 + step * 1e-3, step == 3 ? null : 0.1))
+                .toList();
+        return new SurfaceSweep(craft, "left aileron", NOON, "left.csv", new Sweep(points, 0.012, null));
+    }
+
+    private static SurfaceSetting surface(String name, List<Rate> rates) {
+        return new SurfaceSetting(
+                name, "wing", 1100e-6, 1500e-6, 1900e-6, name.startsWith("l"), 0.05, rates, 0.01, null, 0.012, null);
     }
 
     public static JournalRow addCheck(Book book, Instant at) {

@@ -1,5 +1,8 @@
 package fettle.book.record;
 
+import fettle.engine.control.servo.Servo;
+import fettle.engine.control.setup.SetUpSheet;
+import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Craft;
@@ -22,8 +25,12 @@ public final class Shapes {
     public static final Shape<Run> RUN = new RunShape();
     public static final Shape<RuleOverride> RULE = new RuleShape();
     public static final Shape<TraceRecord> TRACE = new TraceShape();
+    public static final Shape<Servo> SERVO = new ServoShape();
+    public static final Shape<SetUpSheet> SET_UP_SHEET = new SetUpSheetShape();
+    public static final Shape<SurfaceSweep> SURFACE_SWEEP = new SurfaceSweepShape();
 
-    public static final List<Shape<?>> ALL = List.of(PACK, CRAFT, SOURCE, CHARGER, CHECK, CHARGE, RUN, RULE, TRACE);
+    public static final List<Shape<?>> ALL =
+            List.of(PACK, CRAFT, SOURCE, CHARGER, CHECK, CHARGE, RUN, RULE, TRACE, SERVO, SET_UP_SHEET, SURFACE_SWEEP);
 
     private Shapes() {}
 }

@@ -64,6 +64,22 @@ class ArchiveRoundTripTest {
     }
 
     @Test
+    void carriesServosSetUpSheetsAndSweeps() {
+        Path archive = folder.resolve("book.zip");
+        try (Book book = Book.open(folder.resolve("a"))) {
+            BookFixtures.fill(book);
+            BookFixtures.fillControls(book);
+            Export.write(book, archive);
+        }
+        try (Book book = Book.open(folder.resolve("b"))) {
+            Import.read(book, archive);
+            assertThat(book.items(Shapes.SERVO).all().get(0).item()).isEqualTo(BookFixtures.servo("wing"));
+            assertThat(book.items(Shapes.SET_UP_SHEET).all().get(0).item()).isEqualTo(BookFixtures.sheet("Kestrel"));
+            assertThat(book.items(Shapes.SURFACE_SWEEP).all().get(0).item()).isEqualTo(BookFixtures.sweep("Kestrel"));
+        }
+    }
+
+    @Test
     void namesQuantitiesWithTheirUnitsInEveryHeader() throws IOException {
         Path archive = folder.resolve("book.zip");
         try (Book book = Book.open(folder.resolve("a"))) {

@@ -38,6 +38,7 @@ class BookOnSqliteTest {
     @Test
     void givesBackEveryKindOfItemAsItWasAfterReopening() {
         BookFixtures.fill(book);
+        BookFixtures.fillControls(book);
         reopen();
         assertThat(only(book.items(Shapes.PACK).all())).isEqualTo(BookFixtures.pack("P07"));
         assertThat(only(book.items(Shapes.CRAFT).all())).isEqualTo(BookFixtures.craft("Kestrel"));
@@ -49,6 +50,9 @@ class BookOnSqliteTest {
         assertThat(book.items(Shapes.RULE).all())
                 .extracting(rule -> rule.item().packTag())
                 .containsExactly(null, "P07");
+        assertThat(only(book.items(Shapes.SERVO).all())).isEqualTo(BookFixtures.servo("wing"));
+        assertThat(only(book.items(Shapes.SET_UP_SHEET).all())).isEqualTo(BookFixtures.sheet("Kestrel"));
+        assertThat(only(book.items(Shapes.SURFACE_SWEEP).all())).isEqualTo(BookFixtures.sweep("Kestrel"));
     }
 
     @Test

@@ -39,12 +39,13 @@ class UndoTest {
 
     @Test
     void takesEveryKindOfAdditionBackNewestFirstAndForthAgain() {
+        BookFixtures.fillControls(book);
         Map<String, Object> full = contents();
-        for (long id = 9; id >= 1; id--) {
+        for (long id = 12; id >= 1; id--) {
             undo(id);
         }
         assertThat(contents().values()).allMatch(items -> ((List<?>) items).isEmpty());
-        for (long undoing = 18; undoing >= 10; undoing--) {
+        for (long undoing = 24; undoing >= 13; undoing--) {
             undo(undoing);
         }
         assertThat(contents()).isEqualTo(full);
