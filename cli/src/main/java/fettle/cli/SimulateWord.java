@@ -74,7 +74,8 @@ final class SimulateWord implements Runnable {
 
     @Override
     public void run() {
-        Scenario scenario = Scenario.parse(Objects.requireNonNullElse(file.getFileName(), file).toString(), text());
+        Scenario scenario = Scenario.parse(
+                Objects.requireNonNullElse(file.getFileName(), file).toString(), text());
         List<String> columns = SeriesColumns.of(scenario.bench()).names();
         PrintWriter out = spec.commandLine().getOut();
         if (form.json) {
