@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -88,11 +89,15 @@ public final class Main {
     }
 
     private static void lookAlike(CommandLine command) {
-        command.getCommandSpec()
-                .usageMessage()
-                .width(Wrapped.COLUMNS)
-                .sortOptions(false)
-                .abbreviateSynopsis(true);
+        CommandSpec spec = command.getCommandSpec();
+        spec.usageMessage().width(Wrapped.COLUMNS).sortOptions(false).abbreviateSynopsis(true);
+        if (spec.parent() != null && !spec.subcommands().isEmpty()) {
+            String first = spec.subcommands().keySet().iterator().next();
+            spec.usageMessage()
+                    .footer(
+                            "",
+                            "Each word says more, with an example: " + spec.qualifiedName() + " " + first + " --help");
+        }
         command.getSubcommands().values().forEach(Main::lookAlike);
     }
 

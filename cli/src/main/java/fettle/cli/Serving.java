@@ -4,6 +4,10 @@ import fettle.desk.Desk;
 import fettle.desk.DeskOptions;
 import fettle.desk.json.Shapes;
 import fettle.workshop.Workshop;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.net.UnknownHostException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -32,12 +36,27 @@ final class Serving {
      */
     record Served(String url) {}
 
+    private void refuseUnlessOfThisMachine() {
+        try {
+            InetAddress address = InetAddress.getByName(host);
+            if (address.isAnyLocalAddress() || NetworkInterface.getByInetAddress(address) != null) {
+                return;
+            }
+        } catch (UnknownHostException | SocketException unknown) {
+            // refused like an address of another machine
+        }
+        throw new RefusedException(
+                host + " is no address of this machine. Leave --host out to serve this machine only, or give one of its"
+                        + " addresses.");
+    }
+
     /** Serves until the user ends it; {@code notice} is shown on every page. */
     void serve(Session session, Workshop workshop, @Nullable String notice) {
         if (port < 0 || port > LARGEST_PORT) {
             throw new RefusedException(
                     "port is " + port + "; expected 0 to " + LARGEST_PORT + ". Leave --port out for the usual one.");
         }
+        refuseUnlessOfThisMachine();
         var surroundings = session.surroundings();
         try (Desk desk = Desk.start(workshop, new DeskOptions(host, port, surroundings.clock(), notice))) {
             if (!host.equals(DeskOptions.LOOPBACK)) {

@@ -19,7 +19,7 @@ final class Session {
     @Option(
             names = "--book",
             paramLabel = "DIR",
-            description = "The data folder. Default: FETTLE_BOOK, else fettle in your data folder (~/.local/share).")
+            description = "The book's folder. Default: FETTLE_BOOK, else ~/.local/share/fettle.")
     private @Nullable Path book;
 
     @Mixin
@@ -33,12 +33,17 @@ final class Session {
     }
 
     Path bookFolder() {
-        return book == null ? surroundings().bookFolder() : book;
+        Path named = namedFolder();
+        return named == null ? surroundings().bookFolder() : named;
     }
 
     /** The folder the user named on the command line, if any. */
     @Nullable
     Path namedFolder() {
+        if (book != null && book.toString().isBlank()) {
+            // else the book would be made wherever the command happens to be typed
+            throw new RefusedException("--book names no folder. Name one, or leave it out for the usual one.");
+        }
         return book;
     }
 

@@ -60,6 +60,14 @@ final class FettleTest {
         });
     }
 
+    @Test
+    void everyGroupSaysWhereToReadMore() {
+        for (String group : List.of("pack", "craft", "charger", "source", "rule", "book", "trace", "work")) {
+            assertThat(new Shell(home).line(group + " --help").out())
+                    .contains("Each word says more, with an example: fettle " + group + " ");
+        }
+    }
+
     private static Stream<CommandLine> leaves(CommandLine command) {
         return command.getSubcommands().isEmpty()
                 ? Stream.of(command)

@@ -43,6 +43,26 @@ final class ProcessesTest {
         done(new Shell(home).run("book", "verify", "--book", book));
     }
 
+    @Test
+    void ctrlCThrowsTheDemoAway() throws IOException, InterruptedException {
+        Process demo = Launched.start(Launched.command("demo", "--port", "0"));
+        try {
+            BufferedReader progress = demo.errorReader();
+            Path folder = Path.of(progress.readLine().replaceAll(".* in (.+) …", "$1"));
+            String line = progress.readLine();
+            while (!line.contains("the desk is at")) {
+                line = progress.readLine();
+            }
+            assertThat(folder).isDirectory();
+
+            interrupt(demo);
+            assertThat(demo.waitFor()).isEqualTo(INTERRUPTED);
+            assertThat(folder).doesNotExist();
+        } finally {
+            demo.destroyForcibly();
+        }
+    }
+
     private static void interrupt(Process process) throws IOException, InterruptedException {
         new ProcessBuilder("kill", "-INT", String.valueOf(process.pid()))
                 .start()

@@ -122,6 +122,12 @@ final class RefusalsTest {
     }
 
     @Test
+    void aFolderWithoutAName() {
+        refused(shell.run("today", "--book", ""), "--book names no folder");
+        nothingIsLost();
+    }
+
+    @Test
     void aFolderThatIsAFile() throws IOException {
         Path file = Files.writeString(home.resolve("notes"), "mine");
 

@@ -84,6 +84,13 @@ final class ServingWordsTest {
     }
 
     @Test
+    void openRefusesAnAddressOfAnotherMachine() {
+        // 192.0.2.0/24 is kept for documentation: no machine has it (RFC 5737)
+        refused(new Shell(home).line("open --port 0 --host 192.0.2.7"), "192.0.2.7", "no address of this machine");
+        refused(new Shell(home).line("open --port 0 --host nowhere.invalid"), "nowhere.invalid");
+    }
+
+    @Test
     void openTellsAProgramWhereTheDeskIs() {
         assertThat(new Shell(home).line("open --port 0 --json").out())
                 .startsWith("{\"url\":\"http://127.0.0.1:")
