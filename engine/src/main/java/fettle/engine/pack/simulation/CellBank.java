@@ -120,8 +120,11 @@ final class CellBank {
             double middle = charge - halfStep * current;
             double factor = z[s + FACTOR] * warmer;
             double r0 = factor * (c[at + R0_AT_0] + c[at + R0_SLOPE] * middle);
-            double r1 = factor * (c[at + R1_AT_0] + c[at + R1_SLOPE] * middle);
-            double r2 = factor * (c[at + R2_AT_0] + c[at + R2_SLOPE] * middle);
+            double line1 = c[at + R1_AT_0] + c[at + R1_SLOPE] * middle;
+            double line2 = c[at + R2_AT_0] + c[at + R2_SLOPE] * middle;
+            // a table that comes down to nothing may miss it by rounding
+            double r1 = line1 > 0 ? factor * line1 : 0;
+            double r2 = line2 > 0 ? factor * line2 : 0;
             double off1 = c[at + X1_OHMS] / (r1 + NO_OHMS) - c[at + DECAY1_ANCHOR];
             double off2 = c[at + X2_OHMS] / (r2 + NO_OHMS) - c[at + DECAY2_ANCHOR];
             kept &= charge >= c[at + FROM]

@@ -128,6 +128,29 @@ class SimulationRefusalsTest {
     }
 
     @Test
+    void pairWhoseResistanceComesDownToNothingStaysFinite() {
+        double[] charge = {0, 0.3, 0.6, 1};
+        CellCircuit cell = new CellCircuit(
+                7200,
+                CURVE,
+                Resistances.of(
+                        charge, new double[] {0.01, 0.01, 0.01, 0.01}, new double[] {0.004, 0, 0.003, 0}, new double[] {
+                            0, 0.005, 0, 0.1
+                        }),
+                3000,
+                6e8,
+                Arrhenius.WHOLE_CELL,
+                new ThermalNode(40, 0.1),
+                1);
+        Summary summary = Simulation.run(
+                Bench.of(PackCircuit.series("P", 0, new CellAt(cell, 1, KELVINS)), KELVINS),
+                Protocol.of(ProtocolStep.of(
+                        "load", new Demand.Current(2.9), 0.7, new End(EndKind.CELL_CHARGE_AT_MOST, 0))));
+        assertThat(summary.seconds()).isCloseTo(7200 / 2.9, org.assertj.core.data.Offset.offset(1e-5));
+        assertThat(summary.lowestVolts().value()).isBetween(3.0, 3.2);
+    }
+
+    @Test
     void cellsJoinedWithoutResistanceAreRefused() {
         CellCircuit ideal = CellCircuit.of(7200, CURVE, 0, RcPair.NONE, RcPair.NONE);
         PackCircuit one = PackCircuit.series("one", 0, new CellAt(ideal, 0.5, KELVINS));
