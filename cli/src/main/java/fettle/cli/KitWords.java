@@ -2,6 +2,7 @@ package fettle.cli;
 
 import fettle.cli.KitKind.Verb;
 import fettle.engine.cell.Chemistry;
+import fettle.engine.control.servo.Servo;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.supply.Charger;
@@ -10,6 +11,7 @@ import fettle.engine.units.TradeUnit;
 import fettle.workshop.ChargerForm;
 import fettle.workshop.CraftForm;
 import fettle.workshop.PackForm;
+import fettle.workshop.ServoForm;
 import fettle.workshop.SourceForm;
 import fettle.workshop.Workshop;
 import java.util.EnumMap;
@@ -18,7 +20,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 
-/** The words {@code pack}, {@code craft}, {@code charger} and {@code source}, built alike. */
+/** The words {@code pack}, {@code craft}, {@code charger}, {@code source} and {@code servo}, built alike. */
 final class KitWords {
     private static final KitKind<Pack> PACK = new KitKind<>(
             "pack",
@@ -53,14 +55,31 @@ final class KitWords {
             SourceForm::of,
             new KitKind.Examples("clubhouse", "--kind \"mains supply\" --power 700W", "--power 600W"));
 
+    private static final KitKind<Servo> SERVO = new KitKind<>(
+            "servo",
+            Workshop::servos,
+            KitWords::servoLabel,
+            ServoForm::of,
+            new KitKind.Examples(
+                    "wing", "--centre 1500µs --turn 10° --ratings \"6V 5.5kgcm 0.12s stall 1.6A\"", "--frame 333Hz"));
+
     private KitWords() {}
 
-    /** Adds the four words to the command line. */
+    /** Adds the words to the command line. */
     static void addTo(CommandLine root) {
         root.addSubcommand("pack", word(PACK, new PackShowWord(), PackFields::new));
         root.addSubcommand("craft", word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));
+        root.addSubcommand("servo", word(SERVO, new KitShowWord<>(SERVO), ServoFields::new));
+    }
+
+    private static String servoLabel(Servo servo) {
+        return TradeUnit.MICROSECOND.print(servo.scale().centreSeconds(), 0) + ", "
+                + servo.ratings().rising().stream()
+                        .map(rating -> TradeUnit.VOLT.print(rating.volts(), 1) + " "
+                                + TradeUnit.KILOGRAM_FORCE_CENTIMETRE.print(rating.stallNewtonMetres(), 1))
+                        .collect(Collectors.joining(", "));
     }
 
     private static <T> CommandLine word(KitKind<T> kind, Runnable show, Supplier<KitFields<T>> fields) {

@@ -1,9 +1,11 @@
 package fettle.cli;
 
-import fettle.engine.units.InputException;
+import fettle.engine.control.sweep.Sweep;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
+import fettle.workshop.JournalEntry;
+import fettle.workshop.Workshop;
 import fettle.workshop.sweep.SweepAnswer;
 import fettle.workshop.sweep.SweepChoices;
 import fettle.workshop.sweep.SweepReading;
@@ -25,6 +27,7 @@ import picocli.CommandLine.Parameters;
             "",
             "For example:",
             "  fettle sweep aileron.csv --idle 12mA",
+            "  fettle sweep aileron.csv --craft Harrier --surface \"left aileron\"",
             "  fettle sweep aileron.csv --before aileron-spring.csv --working"
         })
 final class SweepWord implements Runnable {
@@ -58,20 +61,44 @@ final class SweepWord implements Runnable {
     @Option(names = "--working", description = "Show the steps behind the figures.")
     private boolean working;
 
+    @Option(names = "--craft", paramLabel = "NAME", description = "Keep it in the book as a sweep of this craft.")
+    private String craft = "";
+
+    @Option(names = "--surface", paramLabel = "NAME", description = "And of this surface, e.g. \"left aileron\".")
+    private String surface = "";
+
     @Mixin
-    private final Printing printing = new Printing();
+    private final Session session = new Session();
 
     @Override
     public void run() {
         SweepChoices choices = new SweepChoices(
                 pulse, current, angle, pulseUnit, currentUnit, amps("idle", idle), amps("stall", stall));
         SweepReading reading = SweepReading.of(file, choices);
-        SweepAnswer answer =
-                before == null ? SweepAnswer.of(reading) : SweepAnswer.of(reading, SweepReading.of(before, choices));
-        printing.print(answer, SweepText.of(answer, PackText.Detail.of(working)));
+        Sweep earlier = before == null ? null : SweepReading.of(before, choices).sweep();
+        if (craft.isBlank() && surface.isBlank()) {
+            print(reading, earlier);
+            return;
+        }
+        try (Workshop workshop = session.open()) {
+            Sweep beside = earlier != null
+                    ? earlier
+                    : workshop.setUps()
+                            .latestSweep(craft, surface)
+                            .map(kept -> kept.sweep().sweep())
+                            .orElse(null);
+            JournalEntry entry = workshop.setUps().keep(craft, surface, reading.file(), reading.sweep());
+            print(reading, beside);
+            session.progress(entry.sentence());
+        }
     }
 
-    private static @Nullable Double amps(String field, String typed) throws InputException {
+    private void print(SweepReading reading, @Nullable Sweep earlier) {
+        SweepAnswer answer = earlier == null ? SweepAnswer.of(reading) : SweepAnswer.of(reading, earlier);
+        session.print(answer, SweepText.of(answer, PackText.Detail.of(working)));
+    }
+
+    private static @Nullable Double amps(String field, String typed) {
         return typed.isBlank()
                 ? null
                 : Double.valueOf(

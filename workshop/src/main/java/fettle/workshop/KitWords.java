@@ -1,6 +1,7 @@
 package fettle.workshop;
 
 import fettle.engine.cell.Chemistry;
+import fettle.engine.control.servo.Servo;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.supply.Charger;
@@ -23,6 +24,13 @@ record KitWords<T>(String noun, String nameNoun, Function<T, String> name, Funct
     static final KitWords<Craft> CRAFT = new KitWords<>("craft", "names", Craft::name, KitWords::describe);
     static final KitWords<Charger> CHARGER = new KitWords<>("charger", "names", Charger::name, KitWords::describe);
     static final KitWords<Source> SOURCE = new KitWords<>("source", "names", Source::name, KitWords::describe);
+    static final KitWords<Servo> SERVO = new KitWords<>("servo", "names", Servo::name, KitWords::describe);
+
+    private static String describe(Servo servo) {
+        return TradeUnit.MICROSECOND.print(servo.scale().centreSeconds(), 0) + ", "
+                + TradeUnit.VOLT.print(servo.ratings().lowestVolts(), 1) + " to "
+                + TradeUnit.VOLT.print(servo.ratings().highestVolts(), 1);
+    }
 
     private static String describe(Pack pack) {
         return pack.chemistry().label() + " " + pack.arrangement() + " "

@@ -3,6 +3,7 @@ package fettle.workshop;
 import fettle.book.archive.Restore;
 import fettle.book.record.Shapes;
 import fettle.book.store.Book;
+import fettle.engine.control.servo.Servo;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.rule.RuleSet;
@@ -20,6 +21,7 @@ public final class Workshop implements AutoCloseable {
     private final Shelf<Craft> craft;
     private final Shelf<Charger> chargers;
     private final Shelf<Source> sources;
+    private final Shelf<Servo> servos;
     private final Rules rules;
 
     private Workshop(Ledger ledger) {
@@ -28,6 +30,7 @@ public final class Workshop implements AutoCloseable {
         this.craft = new Shelf<>(ledger, Shapes.CRAFT, KitWords.CRAFT, any -> {});
         this.chargers = new Shelf<>(ledger, Shapes.CHARGER, KitWords.CHARGER, any -> {});
         this.sources = new Shelf<>(ledger, Shapes.SOURCE, KitWords.SOURCE, any -> {});
+        this.servos = new Shelf<>(ledger, Shapes.SERVO, KitWords.SERVO, any -> {});
         this.rules = new Rules(ledger, packs);
     }
 
@@ -63,6 +66,14 @@ public final class Workshop implements AutoCloseable {
 
     public Shelf<Source> sources() {
         return sources;
+    }
+
+    public Shelf<Servo> servos() {
+        return servos;
+    }
+
+    public SetUps setUps() {
+        return new SetUps(ledger, craft);
     }
 
     public Entries entries() {

@@ -32,6 +32,7 @@ public enum Measure {
                     "d day days")),
     FRACTION("share", Map.of(TradeUnit.PERCENT, "% percent")),
     MASS("mass", Map.of(TradeUnit.GRAM, "g gram grams", TradeUnit.KILOGRAM, "kg", TradeUnit.OUNCE, "oz ounce ounces")),
+    FREQUENCY("frequency", Map.of(TradeUnit.HERTZ, "hz hertz")),
     PULSE("pulse width", Map.of(TradeUnit.MICROSECOND, "µs μs us")),
     /** The degree sign is taken off before looking up, so nothing is left of it: the empty spelling before the blank. */
     ANGLE("angle", Map.of(TradeUnit.DEGREE, " deg degree degrees")),

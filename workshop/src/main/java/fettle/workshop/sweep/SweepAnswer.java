@@ -1,5 +1,6 @@
 package fettle.workshop.sweep;
 
+import fettle.engine.control.sweep.Sweep;
 import fettle.engine.control.sweep.SweepAnalysis;
 import fettle.engine.control.sweep.SweepComparison;
 import fettle.engine.control.sweep.SweepResult;
@@ -28,9 +29,9 @@ public record SweepAnswer(
     }
 
     /** With an earlier sweep of the same surface beside it. */
-    public static SweepAnswer of(SweepReading reading, SweepReading earlier) {
+    public static SweepAnswer of(SweepReading reading, Sweep earlier) {
         SweepResult result = SweepAnalysis.of(reading.sweep());
         return new SweepAnswer(
-                reading.file(), reading.read(), result, SweepComparison.of(SweepAnalysis.of(earlier.sweep()), result));
+                reading.file(), reading.read(), result, SweepComparison.of(SweepAnalysis.of(earlier), result));
     }
 }

@@ -91,7 +91,7 @@ class SweepReadingTest {
         SweepReading two = read("pulse_us,current_mA", pulse -> pulse + "," + (200 + 6 * Math.max(0, pulse - 1600)));
 
         assertThat(SweepAnswer.of(one).sinceEarlier()).isNull();
-        assertThat(SweepAnswer.of(two, one).sinceEarlier().remarks())
+        assertThat(SweepAnswer.of(two, one.sweep()).sinceEarlier().remarks())
                 .anyMatch(remark -> remark.id().equals("binding-moved"));
     }
 

@@ -1,0 +1,91 @@
+package fettle.cli;
+
+import static fettle.cli.ShellAssert.done;
+import static fettle.cli.ShellAssert.refused;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Servos, set-up sheets and kept sweeps on the command line. */
+final class ControlWordsTest {
+    private static final String RUDDER = "rudder; wing; 1100 1500 1900; 80 mm; high 25/25, low 15/15; arm 10; horn 15";
+
+    @TempDir
+    private Path home;
+
+    private Shell shell;
+
+    @BeforeEach
+    void open() {
+        shell = new Shell(home);
+        done(shell.line("craft add Harrier --kind plane"));
+    }
+
+    @Test
+    void servoComesBackAsTypedAndEditsOneField() {
+        done(shell.run(
+                "servo",
+                "add",
+                "wing",
+                "--turn",
+                "9.7°",
+                "--ratings",
+                "4.8V 4.5kgcm 0.15s; 6V 5.5kgcm 0.12s stall 1.6A"));
+        done(shell.line("servo edit wing --frame 333Hz"));
+
+        assertThat(shell.line("servo show wing").out())
+                .contains("1500 µs", "9.7 °", "333 Hz", "6V 5.5kg·cm 0.12s stall 1.6A");
+        assertThat(shell.line("servo list").out()).contains("wing", "4.8 V 4.5 kg·cm, 6.0 V 5.5 kg·cm");
+        refused(shell.line("servo add tail --centre 300 --ratings 6V"), "centre pulse is 300 µs");
+    }
+
+    @Test
+    void laterSheetTellsWhatDiffersAndTheCheckList() {
+        done(shell.run("setup", "add", "Harrier", "--surface", RUDDER, "--date", "2026-05-01"));
+        done(shell.run("setup", "add", "harrier", "--surface", RUDDER.replace("1500", "1512"), "--note", "new horn"));
+
+        assertThat(shell.line("setup show Harrier").out())
+                .contains("rudder, centre: 1500 µs → 1512 µs", "new horn", "34.6 mm", "[ ] Failsafe");
+        assertThat(shell.line("setup list Harrier").out().lines()).hasSize(2);
+        done(shell.line("undo"));
+        assertThat(shell.line("setup show Harrier").out()).contains("set 2026-05-01", "nothing differs");
+    }
+
+    @Test
+    void sheetIsRefusedWithItsLine() {
+        refused(
+                shell.run("setup", "add", "Harrier", "--surface", RUDDER, "--surface", "elevator; wing"),
+                "line 2: 2 parts");
+        refused(shell.run("setup", "add", "Kite", "--surface", RUDDER), "Kite is not in this book");
+        refused(shell.run("setup", "add", "Harrier", "--surface", RUDDER, "--date", "1.5.2026"), "2026-05-16");
+        refused(shell.line("setup show Harrier"), "no set-up sheet yet");
+    }
+
+    @Test
+    void keptSweepIsComparedWithTheOneBefore() throws IOException {
+        done(shell.run("sweep", sweep(1850).toString(), "--craft", "Harrier", "--surface", "rudder"));
+        var later = shell.run("sweep", sweep(1800).toString(), "--craft", "Harrier", "--surface", "Rudder");
+
+        assertThat(later.out()).contains("since the earlier sweep", "moved by -50");
+        assertThat(later.err()).contains("swept Rudder of Harrier");
+        refused(shell.run("sweep", sweep(1800).toString(), "--craft", "Harrier"), "names no surface");
+    }
+
+    private Path sweep(int binding) throws IOException {
+        return Files.writeString(
+                home.resolve("sweep.csv"),
+                "pulse_us,current_mA\n"
+                        + IntStream.rangeClosed(0, 100)
+                                .map(step -> 1000 + 10 * step)
+                                .mapToObj(pulse ->
+                                        pulse + "," + (200 + pulse % 20 / 10 + 6 * Math.max(0, pulse - binding)))
+                                .collect(Collectors.joining("\n")));
+    }
+}
