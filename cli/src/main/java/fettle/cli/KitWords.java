@@ -57,6 +57,7 @@ final class KitWords {
 
     private static final KitKind<Servo> SERVO = new KitKind<>(
             "servo",
+            "servos",
             Workshop::servos,
             KitWords::servoLabel,
             ServoForm::of,

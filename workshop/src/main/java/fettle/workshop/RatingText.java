@@ -5,6 +5,7 @@ import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +45,7 @@ final class RatingText {
         Double speed = rating.radiansPerSecond();
         return compact(TradeUnit.VOLT, rating.volts())
                 + " " + compact(TradeUnit.KILOGRAM_FORCE_CENTIMETRE, rating.stallNewtonMetres())
-                + (speed == null ? "" : " " + compact(TradeUnit.SECOND, Rating.radiansPerSecond(speed)))
+                + (speed == null ? "" : " " + seconds(Rating.radiansPerSecond(speed)))
                 + named(" idle ", rating.idleAmps())
                 + named(" moving ", rating.movingAmps())
                 + named(" stall ", rating.stallAmps());
@@ -60,6 +61,11 @@ final class RatingText {
 
     private static String named(String name, @Nullable Double amps) {
         return amps == null ? "" : name + compact(TradeUnit.AMPERE, amps);
+    }
+
+    /** To the microsecond: what was typed comes back, though the speed is kept instead of the time. */
+    private static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.6f", seconds).replaceAll("\\.?0+$", "") + "s";
     }
 
     private static String compact(TradeUnit unit, double si) {
