@@ -44,7 +44,7 @@ final class WorksheetWordTest {
                                 "--cells=4S",
                                 "--amps=8",
                                 "--packs=P01; 3.84; 5000 mAh; 3 mΩ; 5 A",
-                                "--packs=P02; 3.80; 5000 mAh; 3 mΩ; 5 A")
+                                "--packs=P02; 3.83; 5000 mAh; 3 mΩ; 5 A")
                         .out())
                 .startsWith("They may be joined");
     }

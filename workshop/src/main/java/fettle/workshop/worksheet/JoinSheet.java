@@ -46,10 +46,10 @@ final class JoinSheet {
     private static Sheet sheet(JoinAnswer answer) {
         List<Figure> figures = new ArrayList<>();
         for (JoinAnswer.Share pack : answer.packs()) {
-            figures.add(Figure.exact(
+            figures.add(Figure.of(
                     pack.name() + "_first_amps",
                     pack.name() + " on joining (at most " + TradeUnit.AMPERE.print(pack.allowedAmps(), 1) + ")",
-                    pack.firstAmps(),
+                    pack.first(),
                     TradeUnit.AMPERE,
                     2));
             if (answer.mayJoin()) {
@@ -61,15 +61,16 @@ final class JoinSheet {
                         0));
             }
         }
-        figures.add(Figure.exact("even_after", "Even after", answer.seconds(), TradeUnit.MINUTE, 1));
-        figures.add(Figure.exact("lead_heat", "Heat in leads", answer.leadHeatJoules(), TradeUnit.WATT_HOUR, 3));
+        figures.add(Figure.of("even_after", "Even after", answer.settling(), TradeUnit.MINUTE, 1));
+        figures.add(Figure.of("lead_heat", "Heat in leads", answer.leadHeat(), TradeUnit.WATT_HOUR, 3));
         String verdict = answer.first()
                 .map(first -> "Do not join them: bring " + first.name() + " from "
                         + TradeUnit.VOLT.print(first.volts(), 2) + " to "
                         + TradeUnit.VOLT.print(first.towardsVolts(), 2)
                         + " first.")
-                .orElse("They may be joined: no current passes what its pack may take. The charge then takes "
-                        + TradeUnit.MINUTE.print(answer.sharedChargeSeconds().orElse(0), 0) + ".");
+                .orElseGet(() ->
+                        "They may be joined: no current passes what its pack may take, what is not known included. The charge then takes "
+                                + TradeUnit.MINUTE.print(answer.sharedCharge().orElseThrow(), 0) + ".");
         return new Sheet(verdict, figures, List.of(), Cautions.JOINING, answer.working());
     }
 }

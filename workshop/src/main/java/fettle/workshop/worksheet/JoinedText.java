@@ -3,6 +3,7 @@ package fettle.workshop.worksheet;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.charge.answer.JoinAnswer.Joined;
 import fettle.engine.pack.model.CellModel;
+import fettle.engine.pack.model.Doubt;
 import fettle.engine.pack.model.PackModel;
 import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
@@ -15,6 +16,9 @@ import java.util.stream.IntStream;
 /** Packs to be joined, one a line: {@code P01; 3.84; 5000 mAh; 3 mΩ; 5 A}. */
 final class JoinedText {
     private static final int PARTS = 5;
+
+    /** Rest volts read within 5 mV a cell; what is common to all packs makes no current. Common practice, no source. */
+    private static final Doubt READ_BY_METER = new Doubt(0.005, 0.05, 0.15, 2);
 
     private JoinedText() {}
 
@@ -46,7 +50,8 @@ final class JoinedText {
                     .toList();
             PackModel pack = PackModel.uniform(parts[0], chemistry, cells.inSeries(), coulombs, 0.5, 0.005)
                     .withCells(places)
-                    .withLead(leadOhms);
+                    .withLead(leadOhms)
+                    .withDoubt(READ_BY_METER);
             return new Joined(pack, amps);
         } catch (InputException refused) {
             throw new InputException("packs", "line " + number + ": " + refused.getMessage());

@@ -3,10 +3,6 @@ package fettle.workshop.worksheet;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.pack.model.PackModel;
 import fettle.engine.pack.power.LoadAnswer;
-import fettle.engine.rule.Limits;
-import fettle.engine.units.InputException;
-import fettle.engine.units.Measure;
-import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.worksheet.Sheet.Figure;
 import java.util.List;
@@ -17,30 +13,20 @@ final class LoadSheet {
             "load",
             "Put a load on a pack",
             "How far does it sag, how long does it last, how warm does it get, and what stops it?",
-            PackFields.with(WorksheetField.line("load", "Load", "A current or a power, e.g. 30 A or 400 W.", "")),
+            PackFields.with(WorksheetField.line(
+                    "load",
+                    "Load",
+                    "A current, a power, or a profile that repeats: 30 A, or 400 W, or 60 A 20 s; 20 A 3 min.",
+                    "")),
             LoadSheet::answer);
 
     private LoadSheet() {}
 
     private static Sheet answer(Typed typed) {
         Chemistry chemistry = PackFields.chemistry(typed);
-        String written = typed.word("load");
-        boolean power = QuantityText.measures(written, Measure.POWER);
-        double load = power
-                ? typed.quantity("load", Measure.POWER, TradeUnit.WATT, 1)
-                : typed.quantity("load", Measure.CURRENT, TradeUnit.AMPERE, 1);
-        typed.read("load", () -> positive(load), load);
+        LoadText.Load load = typed.read("load", () -> LoadText.parse(typed.word("load")), LoadText.parse("1 A"));
         PackModel pack = PackFields.pack(typed);
-        Limits limits = PackFields.limits(chemistry);
-        return typed.make(
-                () -> sheet(power ? LoadAnswer.ofPower(pack, limits, load) : LoadAnswer.ofCurrent(pack, limits, load)));
-    }
-
-    private static double positive(double load) {
-        if (load <= 0) {
-            throw new InputException("load", "load is " + load + "; expected more than 0, e.g. 30 A or 400 W.");
-        }
-        return load;
+        return typed.make(() -> sheet(load.on(pack, PackFields.limits(chemistry))));
     }
 
     private static Sheet sheet(LoadAnswer answer) {

@@ -24,6 +24,7 @@ class WorksheetsTest {
         "balance, charge=40%;42%;41%;40% amps=5, Balance while charging",
         "load, charge=95 % load=40A, Lasts",
         "load, charge=95 % load=400W, Lasts",
+        "load, charge=95 % load=60 A 20 s; 20 A 3 min, Lasts",
         "rating, label=300A, Carries",
         "cold, charge=100 % load=20A, Gives"
     })
@@ -80,9 +81,16 @@ class WorksheetsTest {
     }
 
     @Test
+    void tellsWhichPartOfAProfileIsWrong() {
+        assertThatThrownBy(() -> Worksheets.of("load").answer(with("charge=95 % load=60 A 20 s; 20 A")))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("\"20 A\" is not a part of a profile");
+    }
+
+    @Test
     void joinsPacksAlikeAndNamesTheLineThatIsWrong() {
         Map<String, String> typed = new HashMap<>(Map.of("cells", "4S", "amps", "8"));
-        typed.put("packs", "P01; 3.84; 5000 mAh; 3 mΩ; 5 A\nP02; 3.80; 5000 mAh; 3 mΩ; 5 A");
+        typed.put("packs", "P01; 3.84; 5000 mAh; 3 mΩ; 5 A\nP02; 3.83; 5000 mAh; 3 mΩ; 5 A");
         assertThat(Worksheets.of("join").answer(typed).verdict()).startsWith("They may be joined");
         typed.put("packs", "P01; 4.15; 5000 mAh; 3 mΩ; 5 A\nP02; 3.60; 5000 mAh; 3 mΩ; 5 A");
         assertThat(Worksheets.of("join").answer(typed).verdict()).startsWith("Do not join them: bring P0");

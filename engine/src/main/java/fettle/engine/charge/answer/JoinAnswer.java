@@ -2,7 +2,7 @@ package fettle.engine.charge.answer;
 
 import fettle.engine.pack.model.Circuits;
 import fettle.engine.pack.model.PackModel;
-import fettle.engine.pack.simulation.Bench;
+import fettle.engine.pack.model.Spreading;
 import fettle.engine.pack.simulation.Demand;
 import fettle.engine.pack.simulation.End;
 import fettle.engine.pack.simulation.EndKind;
@@ -13,6 +13,7 @@ import fettle.engine.pack.simulation.StepOutcome;
 import fettle.engine.pack.simulation.Summary;
 import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Citation;
@@ -21,32 +22,33 @@ import fettle.engine.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 
 /**
  * Whether packs may be joined side by side for charging, and what then flows.
  *
- * @param mayJoin no current on joining passes what its pack may take
+ * @param mayJoin no current on joining passes what its pack may take, even two standard deviations up
  * @param packs what each pack sees
- * @param seconds until no pack's current is above a twentieth of its limit [s]
- * @param leadHeatJoules heat in leads until then [J]
- * @param sharedChargeSeconds time of the charge in common [s]; empty if they may not be joined
+ * @param settling until no pack's current is above a twentieth of the smallest limit [s]
+ * @param leadHeat heat in leads until then [J]
+ * @param sharedCharge time of the charge in common [s]; empty if they may not be joined
  * @param first what to bring closer first; empty if they may be joined
  * @param working the steps
  */
 public record JoinAnswer(
         boolean mayJoin,
         List<Share> packs,
-        double seconds,
-        double leadHeatJoules,
-        OptionalDouble sharedChargeSeconds,
+        Estimate settling,
+        Estimate leadHeat,
+        Optional<Estimate> sharedCharge,
         Optional<Closer> first,
         Working working) {
     private static final double EQUAL_STEP_SECONDS = 0.5;
     private static final double CHARGE_STEP_SECONDS = 5;
     private static final double SETTLED_SHARE = 0.05;
     private static final double LONGEST_SECONDS = 86_400;
+    private static final double SURELY = 2;
+    private static final double LEAST_SHARE_OF_LIMIT = 0.25;
     private static final Citation PRACTICE = Citation.commonPractice(
             "on joining, no pack takes more than it may be charged with; currents are followed cell by cell");
 
@@ -66,11 +68,19 @@ public record JoinAnswer(
      * What one pack sees.
      *
      * @param name the pack
-     * @param firstAmps its current at the instant of joining [A], discharge positive
+     * @param first its current at the instant of joining [A], discharge positive
      * @param allowedAmps largest it may be charged with [A]
      * @param chargeShare its share of the charge current when the charge in common begins; 0 if not joined
      */
-    public record Share(String name, double firstAmps, double allowedAmps, double chargeShare) {}
+    public record Share(String name, Estimate first, double allowedAmps, double chargeShare) {
+        boolean isSurelyAllowed() {
+            return mostAmps() <= allowedAmps;
+        }
+
+        private double mostAmps() {
+            return Math.abs(first.value()) + SURELY * first.standardDeviation();
+        }
+    }
 
     /**
      * What has to come closer.
@@ -92,25 +102,43 @@ public record JoinAnswer(
     public static JoinAnswer of(List<Joined> joined, Limits limits, ChargeMeans means) {
         AlikePacks.refuseUnlessAlike(joined);
         List<PackModel> packs = joined.stream().map(Joined::pack).toList();
-        double least = joined.stream().mapToDouble(Joined::chargeAmps).min().orElseThrow();
-        Bench bench = Circuits.bench(packs, means.balancer());
-        StepOutcome equalising = equalise(bench, SETTLED_SHARE * least);
-        List<Double> first = equalising.first().packAmps();
-        boolean may = IntStream.range(0, joined.size())
-                .allMatch(i -> Math.abs(first.get(i)) <= joined.get(i).chargeAmps());
-        Optional<Summary> charge = may ? Optional.of(charge(bench, packs, limits, means)) : Optional.empty();
+        double settledAmps = SETTLED_SHARE * least(joined);
+        List<Estimate> figures = Spreading.ofAll(packs, varied -> figures(equalise(varied, settledAmps)));
+        List<Estimate> first = figures.subList(2, figures.size());
+        List<Share> apart = shares(joined, first, Optional.empty());
+        boolean may = apart.stream().allMatch(Share::isSurelyAllowed);
+        Optional<Summary> charge = may ? Optional.of(charge(packs, limits, means)) : Optional.empty();
         return new JoinAnswer(
                 may,
-                shares(joined, first, charge),
-                equalising.seconds(),
-                equalising.passed().leadHeatJoules(),
-                charge.map(done -> OptionalDouble.of(done.lastStep().seconds())).orElseGet(OptionalDouble::empty),
-                may ? Optional.empty() : Optional.of(closer(joined)),
-                working(joined, first, equalising));
+                may ? shares(joined, first, charge) : apart,
+                figures.get(0),
+                figures.get(1),
+                charge.map(done -> chargeTime(packs, limits, means)),
+                may ? Optional.empty() : Optional.of(closer(joined, first)),
+                working(joined, first, figures.get(0)));
     }
 
-    private static StepOutcome equalise(Bench bench, double settledAmps) {
-        return Simulation.run(bench, Protocol.of(equalising(settledAmps))).lastStep();
+    private static double least(List<Joined> joined) {
+        return joined.stream().mapToDouble(Joined::chargeAmps).min().orElseThrow();
+    }
+
+    private static double[] figures(StepOutcome equalising) {
+        return DoubleStream.concat(
+                        DoubleStream.of(
+                                equalising.seconds(), equalising.passed().leadHeatJoules()),
+                        equalising.first().packAmps().stream().mapToDouble(Double::doubleValue))
+                .toArray();
+    }
+
+    private static Estimate chargeTime(List<PackModel> packs, Limits limits, ChargeMeans means) {
+        return Spreading.ofAll(packs, varied ->
+                        new double[] {charge(varied, limits, means).lastStep().seconds()})
+                .get(0);
+    }
+
+    private static StepOutcome equalise(List<PackModel> packs, double settledAmps) {
+        return Simulation.run(Circuits.bench(packs, Optional.empty()), Protocol.of(equalising(settledAmps)))
+                .lastStep();
     }
 
     private static ProtocolStep equalising(double settledAmps) {
@@ -122,7 +150,7 @@ public record JoinAnswer(
                 End.after(LONGEST_SECONDS));
     }
 
-    private static Summary charge(Bench bench, List<PackModel> packs, Limits limits, ChargeMeans means) {
+    private static Summary charge(List<PackModel> packs, Limits limits, ChargeMeans means) {
         double volts = packs.get(0).cells().size() * limits.si(Quantity.CHARGE_LIMIT);
         ProtocolStep step = ProtocolStep.of(
                 "charge in common",
@@ -130,10 +158,10 @@ public record JoinAnswer(
                 CHARGE_STEP_SECONDS,
                 new End(EndKind.CURRENT_AT_MOST, means.endAmps()),
                 End.after(LONGEST_SECONDS));
-        return Simulation.run(bench, Protocol.of(equalising(means.endAmps()), step));
+        return Simulation.run(Circuits.bench(packs, means.balancer()), Protocol.of(equalising(means.endAmps()), step));
     }
 
-    private static List<Share> shares(List<Joined> joined, List<Double> first, Optional<Summary> charge) {
+    private static List<Share> shares(List<Joined> joined, List<Estimate> first, Optional<Summary> charge) {
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < joined.size(); i++) {
             int pack = i;
@@ -147,7 +175,7 @@ public record JoinAnswer(
     }
 
     /** The pack furthest from the mean of the others, and how close it must come for the smallest allowed current. */
-    private static Closer closer(List<Joined> joined) {
+    private static Closer closer(List<Joined> joined, List<Estimate> first) {
         double total = joined.stream().mapToDouble(one -> rest(one.pack())).sum();
         Joined furthest = joined.get(0);
         double gap = 0;
@@ -159,7 +187,9 @@ public record JoinAnswer(
             }
         }
         double ohms = joined.stream().mapToDouble(one -> ohms(one.pack())).min().orElseThrow();
-        double amps = joined.stream().mapToDouble(Joined::chargeAmps).min().orElseThrow();
+        double unsure =
+                first.stream().mapToDouble(Estimate::standardDeviation).max().orElseThrow();
+        double amps = Math.max(LEAST_SHARE_OF_LIMIT * least(joined), least(joined) - SURELY * unsure);
         double allowed = Math.min(Math.abs(gap), amps * (ohms(furthest.pack()) + ohms / (joined.size() - 1)));
         double volts = rest(furthest.pack());
         return new Closer(furthest.pack().name(), volts, volts - gap + Math.copySign(allowed, gap));
@@ -174,7 +204,7 @@ public record JoinAnswer(
                 + pack.cells().stream().mapToDouble(cell -> cell.stepOhms()).sum();
     }
 
-    private static Working working(List<Joined> joined, List<Double> first, StepOutcome equalising) {
+    private static Working working(List<Joined> joined, List<Estimate> first, Estimate settling) {
         List<String> inputs = joined.stream()
                 .map(one -> one.pack().name() + " = "
                         + TradeUnit.VOLT.print(rest(one.pack()), 2) + " at rest, "
@@ -196,7 +226,7 @@ public record JoinAnswer(
                         "until they are even",
                         "currents followed until all are below a twentieth of the smallest limit",
                         List.of(),
-                        TradeUnit.MINUTE.print(equalising.seconds(), 1),
+                        TradeUnit.MINUTE.print(settling, 1),
                         Circuits.SHAPE));
     }
 }

@@ -31,6 +31,25 @@ public final class Spreading {
         double[] best = answer.apply(pack);
         Map<String, double[]> moved = new LinkedHashMap<>();
         variants(pack).forEach((cause, variant) -> moved.put(cause, answer.apply(variant)));
+        return estimates(best, moved);
+    }
+
+    /** The same for an answer about several packs, whose figures are off independently of each other. */
+    public static List<Estimate> ofAll(List<PackModel> packs, Function<List<PackModel>, double[]> answer) {
+        double[] best = answer.apply(packs);
+        Map<String, double[]> moved = new LinkedHashMap<>();
+        for (int which = 0; which < packs.size(); which++) {
+            List<PackModel> varied = new ArrayList<>(packs);
+            int at = which;
+            variants(packs.get(which)).forEach((cause, variant) -> {
+                varied.set(at, variant);
+                moved.put(cause + " of " + variant.name(), answer.apply(varied));
+            });
+        }
+        return estimates(best, moved);
+    }
+
+    private static List<Estimate> estimates(double[] best, Map<String, double[]> moved) {
         return IntStream.range(0, best.length)
                 .mapToObj(figure -> estimate(best[figure], figure, moved))
                 .toList();

@@ -13,6 +13,7 @@ import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Step;
 import fettle.engine.working.Working;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What a constant load does to a pack, from its present charge until a limit is met.
@@ -46,13 +47,24 @@ public record LoadAnswer(
     /** A constant current [A], &gt; 0. */
     public static LoadAnswer ofCurrent(PackModel pack, Limits limits, double amps) {
         positive("amps", "current", amps, "A");
-        return of(pack, limits, new Demand.Current(amps), amps);
+        return of(pack, limits, variant -> LoadRun.untilLimit(variant, limits, new Demand.Current(amps), amps));
     }
 
     /** A constant power [W], &gt; 0. */
     public static LoadAnswer ofPower(PackModel pack, Limits limits, double watts) {
         positive("watts", "power", watts, "W");
-        return of(pack, limits, new Demand.Power(watts), watts / Circuits.restVolts(pack));
+        double amps = watts / Circuits.restVolts(pack);
+        return of(pack, limits, variant -> LoadRun.untilLimit(variant, limits, new Demand.Power(watts), amps));
+    }
+
+    /**
+     * A profile of currents, repeated from its beginning until a limit is met.
+     *
+     * @param parts currents [A], ≥ 0, and how long each lasts [s], > 0; some current must flow
+     */
+    public static LoadAnswer ofProfile(PackModel pack, Limits limits, List<ProfilePart> parts) {
+        ProfilePart.refuseUnlessSound(parts);
+        return of(pack, limits, variant -> ProfileRun.untilLimit(variant, limits, parts));
     }
 
     private static void positive(String field, String what, double value, String unit) {
@@ -62,10 +74,9 @@ public record LoadAnswer(
         }
     }
 
-    private static LoadAnswer of(PackModel pack, Limits limits, Demand load, double roughAmps) {
-        List<Estimate> figures =
-                Spreading.of(pack, variant -> figures(variant, LoadRun.untilLimit(variant, limits, load, roughAmps)));
-        Summary summary = LoadRun.untilLimit(pack, limits, load, roughAmps);
+    private static LoadAnswer of(PackModel pack, Limits limits, Function<PackModel, Summary> run) {
+        List<Estimate> figures = Spreading.of(pack, variant -> figures(variant, run.apply(variant)));
+        Summary summary = run.apply(pack);
         String binding = LoadRun.limit(summary.lastStep(), limits);
         Step step = new Step(
                 "time under load",
@@ -94,7 +105,7 @@ public record LoadAnswer(
             summary.seconds(),
             summary.passed().outCoulombs(),
             summary.passed().outJoules(),
-            Circuits.restVolts(pack) - summary.lastStep().first().volts(),
+            Circuits.restVolts(pack) - summary.steps().get(0).first().volts(),
             summary.lowestCellVolts().value(),
             summary.hottestKelvins().value(),
             summary.cells().stream().mapToDouble(CellEnd::chargeFraction).min().orElseThrow()

@@ -33,7 +33,7 @@ final class LoadRun {
         return run(pack, List.of(new ProtocolStep("load", load, ends, step)));
     }
 
-    /** A profile, repeated until a limit is met. */
+    /** Steps one after the other. */
     static Summary run(PackModel pack, List<ProtocolStep> steps) {
         return Simulation.run(Circuits.bench(pack, Optional.empty()), new Protocol(steps));
     }

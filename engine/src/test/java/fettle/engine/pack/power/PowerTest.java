@@ -43,6 +43,36 @@ class PowerTest {
     }
 
     @Test
+    void aProfileOfOneCurrentIsThatCurrent() {
+        PackModel pack = pack(0.003, Doubt.NONE);
+        LoadAnswer steady = LoadAnswer.ofCurrent(pack, LIPO, 20);
+        LoadAnswer parts = LoadAnswer.ofProfile(pack, LIPO, List.of(new ProfilePart(20, 60), new ProfilePart(20, 30)));
+        assertThat(parts.runTime().value()).isCloseTo(steady.runTime().value(), within(0.01));
+        assertThat(parts.energy().value())
+                .isCloseTo(
+                        steady.energy().value(), within(1e-4 * steady.energy().value()));
+        assertThat(parts.binding()).isEqualTo(steady.binding());
+    }
+
+    @Test
+    void aProfileDrawsItsMeanCurrentAndStopsAtTheReserve() {
+        List<ProfilePart> parts = List.of(new ProfilePart(60, 20), new ProfilePart(0, 10), new ProfilePart(10, 90));
+        LoadAnswer answer = LoadAnswer.ofProfile(pack(0.002, Doubt.NONE), LIPO, parts);
+        assertThat(answer.binding()).startsWith("the reserve");
+        assertThat(answer.drawn().value()).isCloseTo(0.8 * COULOMBS, within(1.0));
+        double mean = (60 * 20 + 10 * 90) / 120.0;
+        assertThat(answer.runTime().value()).isCloseTo(0.8 * COULOMBS / mean, within(120.0));
+    }
+
+    @Test
+    void refusesAProfileThatDrawsNothing() {
+        assertThatThrownBy(() -> LoadAnswer.ofProfile(
+                        pack(0.003, Doubt.NONE), LIPO, List.of(new ProfilePart(0, 10), new ProfilePart(5, -1))))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("part 2 lasts -1.0 s");
+    }
+
+    @Test
     void refusesALoadThatIsNone() {
         assertThatThrownBy(() -> LoadAnswer.ofCurrent(pack(0.003, Doubt.NONE), LIPO, -5))
                 .isInstanceOf(InputException.class)
