@@ -15,7 +15,7 @@ final class WorksheetExamples {
             Map.entry("balance", PACK + "--charge \"3.84;3.80;3.85;3.84\" --amps 5"),
             Map.entry(
                     "join",
-                    "--cells 4S --amps 8 --packs \"P01; 3.84; 5000; 3; 5A\" --packs \"P02; 3.80; 5000; 3; 5A\""),
+                    "--cells 4S --amps 8 --packs \"P01; 3.84; 5000; 3; 5A\" --packs \"P02; 3.83; 5000; 3; 5A\""),
             Map.entry("load", PACK + "--charge 95% --load 40A --working"),
             Map.entry("rating", PACK + "--label 150A"),
             Map.entry("cold", PACK + "--charge 95% --load 20A --cold 5"),

@@ -18,7 +18,7 @@ final class JoinedText {
     private static final int PARTS = 5;
 
     /** Rest volts read within 5 mV a cell; what is common to all packs makes no current. Common practice, no source. */
-    private static final Doubt READ_BY_METER = new Doubt(0.005, 0.05, 0.15, 2);
+    private static final Doubt READ_BY_METER = new Doubt(0.005, 0.05, 0.15, 2, 0);
 
     private JoinedText() {}
 

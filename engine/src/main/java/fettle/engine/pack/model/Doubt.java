@@ -9,16 +9,18 @@ import fettle.engine.units.Faults;
  * @param capacityShare of the capacity, relative, ≥ 0
  * @param resistanceShare of all resistances, relative, ≥ 0
  * @param kelvins of the temperature of pack and surroundings [K], ≥ 0
+ * @param curveBands of the rest-voltage curve, in bands of its chemistry, ≥ 0; 0 where only rest volts matter and those
+ *     were read
  */
-public record Doubt(double charge, double capacityShare, double resistanceShare, double kelvins) {
+public record Doubt(double charge, double capacityShare, double resistanceShare, double kelvins, double curveBands) {
     /**
      * A pack checked at rest, its resistance noted by a meter: charge within 3 %, capacity 5 %, resistance 15 %,
      * temperature 2 K. Common practice, no source.
      */
-    public static final Doubt USUAL = new Doubt(0.03, 0.05, 0.15, 2);
+    public static final Doubt USUAL = new Doubt(0.03, 0.05, 0.15, 2, 1);
 
     /** Nothing is uncertain: for comparisons. */
-    public static final Doubt NONE = new Doubt(0, 0, 0, 0);
+    public static final Doubt NONE = new Doubt(0, 0, 0, 0, 0);
 
     public Doubt {
         Faults faults = new Faults();
@@ -29,6 +31,9 @@ public record Doubt(double charge, double capacityShare, double resistanceShare,
             faults.add(
                     "temperature_doubt",
                     "± of the temperature is " + kelvins + " K; expected 0 to 30 K. Give one standard deviation.");
+        }
+        if (!(curveBands >= 0 && curveBands <= 3)) {
+            faults.add("curve_doubt", "± of the curve is " + curveBands + " bands; expected 0 to 3.");
         }
         faults.refuse();
     }

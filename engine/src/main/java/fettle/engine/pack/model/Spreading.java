@@ -82,8 +82,9 @@ public final class Spreading {
             variants.put(
                     "temperature", pack.at(pack.kelvins() - doubt.kelvins(), pack.ambientKelvins() - doubt.kelvins()));
         }
-        if (!doubt.equals(Doubt.NONE)) {
-            double band = DefaultCurves.of(pack.chemistry()).bandVolts(HALF);
+        if (doubt.curveBands() > 0) {
+            double band =
+                    doubt.curveBands() * DefaultCurves.of(pack.chemistry()).bandVolts(HALF);
             variants.put("rest-voltage curve", pack.withRestShift(pack.restShiftVolts() - band));
         }
         return variants;
