@@ -12,6 +12,7 @@ import static fettle.engine.pack.simulation.CellStates.REST_VOLTS;
 import fettle.engine.cell.circuit.Arrhenius;
 import fettle.engine.cell.circuit.CellCircuit;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Steps all cells through one time step of held currents. The hot loop; not thread-safe.
@@ -35,6 +36,9 @@ final class CellBank {
     final double[] meanEmf;
 
     final double[] meanOhms;
+
+    /** The state whose straight pieces are kept. */
+    private @Nullable CellStates completed;
 
     private double stepSeconds = Double.NaN;
     private double heatJoules;
@@ -80,20 +84,22 @@ final class CellBank {
             figures.setStep(dt);
         }
         setStays(firstAmps);
-        if (!meanOfKept(now, firstAmps)) {
+        if (now != completed) {
             renewPieces(now);
-            meanOfKept(now, firstAmps);
-            double[] c = figures.of;
-            for (int at = 0; at < c.length; at += STRIDE) {
-                NearExponential.renew(c, at + DECAY1_ANCHOR, c[at + X1_OHMS] / (c[at + STEP_R1] + NO_OHMS));
-                NearExponential.renew(c, at + DECAY2_ANCHOR, c[at + X2_OHMS] / (c[at + STEP_R2] + NO_OHMS));
-            }
-            meanOfKept(now, firstAmps);
+            completed = now;
+        }
+        if (!meanOfKept(now, firstAmps, false)) {
+            meanOfKept(now, firstAmps, true);
         }
     }
 
-    /** Legend: b share of the pair's first volts in its mean, g share of its way gone, x = −dt/(R·C). */
-    private boolean meanOfKept(CellStates now, double[] firstAmps) {
+    /**
+     * Legend: b share of the pair's first volts in its mean, g share of its way gone, x = −dt/(R·C).
+     *
+     * @param renewing whether to renew anchors out of reach
+     * @return whether all anchors were in reach
+     */
+    private boolean meanOfKept(CellStates now, double[] firstAmps, boolean renewing) {
         double[] c = figures.of;
         double[] z = now.of;
         double[] startOhms = now.r0;
@@ -104,50 +110,50 @@ final class CellBank {
             int at = cell * STRIDE;
             int s = cell * CellStates.STRIDE;
             double current = firstAmps[cell];
-            double charge = z[s + CHARGE];
             double v1 = z[s + PAIR1_VOLTS];
             double v2 = z[s + PAIR2_VOLTS];
             double rest = z[s + REST_VOLTS];
             double perKelvin = z[s + PER_KELVIN];
-            double stays = c[at + STAYS];
-            double halfStep = 0.5 * stays * c[at + PER_COULOMB_STEP];
-            // the middle of the step: what charge and temperature add to the resistances
-            double watts = current * (current * startOhms[cell] + v1 + v2 - (1 - stays) * rest);
+            double halfMoved = c[at + HALF_MOVED];
+            // the middle of the step: what charge and temperature make of the resistances
+            double watts = current * (current * startOhms[cell] + v1 + v2 - (1 - c[at + STAYS]) * rest);
             double warmer = 1
                     + (watts * c[at + HALF_WARMING] - (z[s + KELVINS] - ambientKelvins) * c[at + HALF_COOLING])
-                            * perKelvin
-                            * perKelvin;
-            double middle = charge - halfStep * current;
+                            * (perKelvin * perKelvin);
+            double middle = z[s + CHARGE] - halfMoved * current;
             double factor = z[s + FACTOR] * warmer;
-            double r0 = factor * (c[at + R0_AT_0] + c[at + R0_SLOPE] * middle);
             double line1 = c[at + R1_AT_0] + c[at + R1_SLOPE] * middle;
             double line2 = c[at + R2_AT_0] + c[at + R2_SLOPE] * middle;
             // a table that comes down to nothing may miss it by rounding
+            double r0 = factor * (c[at + R0_AT_0] + c[at + R0_SLOPE] * middle);
             double r1 = line1 > 0 ? factor * line1 : 0;
             double r2 = line2 > 0 ? factor * line2 : 0;
-            double off1 = c[at + X1_OHMS] / (r1 + NO_OHMS) - c[at + DECAY1_ANCHOR];
-            double off2 = c[at + X2_OHMS] / (r2 + NO_OHMS) - c[at + DECAY2_ANCHOR];
-            kept &= charge >= c[at + FROM]
-                    & charge <= c[at + TO]
-                    & NearExponential.reaches(off1)
-                    & NearExponential.reaches(off2);
+            double x1 = c[at + X1_OHMS] / (r1 + NO_OHMS);
+            double x2 = c[at + X2_OHMS] / (r2 + NO_OHMS);
+            if (renewing) {
+                NearExponential.renew(c, at + DECAY1_ANCHOR, x1);
+                NearExponential.renew(c, at + DECAY2_ANCHOR, x2);
+            }
+            double off1 = x1 - c[at + DECAY1_ANCHOR];
+            double off2 = x2 - c[at + DECAY2_ANCHOR];
+            kept &= NearExponential.reaches(off1, off2);
             double g1 = 1 - c[at + DECAY1_ANCHOR + 1] * NearExponential.ofSmall(off1);
             double g2 = 1 - c[at + DECAY2_ANCHOR + 1] * NearExponential.ofSmall(off2);
+            double gone1 = g1 * r1;
+            double gone2 = g2 * r2;
             // mean of v = R·I − (R·I − v0)·exp(−t/RC) over the step
-            double b1 = g1 * r1 * c[at + PER_X1_OHMS];
-            double b2 = g2 * r2 * c[at + PER_X2_OHMS];
+            double b1 = gone1 * c[at + PER_X1_OHMS];
+            double b2 = gone2 * c[at + PER_X2_OHMS];
             double pairs = v1 * b1 + v2 * b2;
-            double polarisation = r0 + r1 * (1 - b1) + r2 * (1 - b2);
-            // mean of rest(z0 − I·t/Q) over the step, on the straight piece of z0
-            double fall = halfStep * c[at + REST_SLOPE];
+            double polarisation = (r0 + r1) + (r2 - r1 * b1) - r2 * b2;
             c[at + GONE1] = g1;
             c[at + GONE2] = g2;
-            c[at + STEP_R1] = r1;
-            c[at + STEP_R2] = r2;
+            c[at + GONE1_OHMS] = gone1;
+            c[at + GONE2_OHMS] = gone2;
             c[at + POLARISATION_OHMS] = polarisation;
             c[at + PAIR_VOLTS] = pairs;
-            c[at + FALL_OHMS] = fall;
-            ohms[cell] = polarisation + fall;
+            // mean of rest(z0 − I·t/Q) over the step, on the straight piece of z0
+            ohms[cell] = polarisation + halfMoved * c[at + REST_SLOPE];
             emf[cell] = rest - pairs;
         }
         return kept;
@@ -166,7 +172,7 @@ final class CellBank {
             double share = amps[cell] < 0 ? figures.circuit(cell).chargeEfficiency() : 1;
             double before = figures.of[cell * STRIDE + STAYS];
             changed |= share < before || share > before;
-            figures.of[cell * STRIDE + STAYS] = share;
+            figures.setStays(cell, share);
         }
         return changed;
     }
@@ -180,7 +186,8 @@ final class CellBank {
         double largest = 0;
         for (int cell = 0; cell < size; cell++) {
             int at = cell * STRIDE;
-            double assumed = now.restVolts(cell) - figures.of[at + FALL_OHMS] * amps[cell];
+            double fallOhms = meanOhms[cell] - figures.of[at + POLARISATION_OHMS];
+            double assumed = now.restVolts(cell) - fallOhms * amps[cell];
             double wanted = figures.circuit(cell).rest().meanVolts(now.charge(cell), next.charge(cell)) - assumed;
             double change = wanted - figures.of[at + OFFSET];
             largest = Math.max(largest, Math.abs(change));
@@ -225,8 +232,8 @@ final class CellBank {
             double cellHeat = current * dt * (polarisation - (1 - stays) * meanRest);
             heat += cellHeat;
             after[s + CHARGE] = charge;
-            after[s + PAIR1_VOLTS] = v1 + (c[at + STEP_R1] * current - v1) * c[at + GONE1];
-            after[s + PAIR2_VOLTS] = v2 + (c[at + STEP_R2] * current - v2) * c[at + GONE2];
+            after[s + PAIR1_VOLTS] = v1 - v1 * c[at + GONE1] + current * c[at + GONE1_OHMS];
+            after[s + PAIR2_VOLTS] = v2 - v2 * c[at + GONE2] + current * c[at + GONE2_OHMS];
             after[s + KELVINS] = ambientKelvins
                     + (z[s + KELVINS] - ambientKelvins) * c[at + KEPT_RISE]
                     + cellHeat * c[at + KELVINS_PER_JOULE];
@@ -237,6 +244,7 @@ final class CellBank {
 
     /** What follows from charge, pair volts and temperature of every cell. */
     void complete(CellStates state) {
+        completed = state;
         if (!completeFromKept(state)) {
             renewPieces(state);
             double[] c = figures.of;

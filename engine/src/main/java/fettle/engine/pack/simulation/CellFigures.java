@@ -43,19 +43,22 @@ final class CellFigures {
     static final int DECAY1_ANCHOR = 22;
     static final int DECAY2_ANCHOR = 24;
 
-    /** Of the step in hand: what of the pairs' way to their end is gone, their resistances, what the mean is made of. */
+    /** Of the step in hand: what of the pairs' way to their end is gone, and that times their resistance. */
     static final int GONE1 = 26;
 
     static final int GONE2 = 27;
-    static final int STEP_R1 = 28;
-    static final int STEP_R2 = 29;
+    static final int GONE1_OHMS = 28;
+    static final int GONE2_OHMS = 29;
+
+    /** What the mean polarisation is made of. */
     static final int POLARISATION_OHMS = 30;
+
     static final int PAIR_VOLTS = 31;
-    static final int FALL_OHMS = 32;
 
-    /** Share of the current that stays, and how far the mean was put right. */
-    static final int STAYS = 33;
+    /** Share of the current that stays, what half a step moves of it, and how far the mean was put right. */
+    static final int STAYS = 32;
 
+    static final int HALF_MOVED = 33;
     static final int OFFSET = 34;
     static final int STRIDE = 35;
 
@@ -99,7 +102,15 @@ final class CellFigures {
             of[at + KELVINS_PER_JOULE] = rate > 0 ? -Math.expm1(-rate * dt) * perJoule / (rate * dt) : perJoule;
             of[at + DECAY1_ANCHOR] = Double.NaN;
             of[at + DECAY2_ANCHOR] = Double.NaN;
+            setStays(cell, of[at + STAYS]);
         }
+    }
+
+    /** Sets the share of a cell's current that stays. */
+    void setStays(int cell, double share) {
+        int at = cell * STRIDE;
+        of[at + STAYS] = share;
+        of[at + HALF_MOVED] = 0.5 * share * of[at + PER_COULOMB_STEP];
     }
 
     /** Moves a cell to the pieces its charge is on. */

@@ -106,20 +106,33 @@ final class Ladder {
         return watts;
     }
 
-    /** Meets a demand from cells of given electromotive forces [V] and resistances [Ω]. */
+    /** Meets a demand from cells of given electromotive forces [V] and resistances [Ω]; volts of the places included. */
     void solve(double[] cellEmf, double[] cellOhms, Demand demand) {
+        draw(cellEmf, cellOhms, demand);
         if (plain) {
-            solvePlain(cellEmf, cellOhms, demand);
-            return;
+            sharePlain(cellEmf, cellOhms);
         }
-        reducePlaces(cellEmf, cellOhms);
-        reducePacks();
-        amps = demand.amps(emf, ohms);
-        volts = emf - amps * ohms;
-        share(cellEmf, cellOhms);
     }
 
-    private void solvePlain(double[] cellEmf, double[] cellOhms, Demand demand) {
+    /** Meets a demand; in a plain string the volts of the places are left as they were. */
+    void draw(double[] cellEmf, double[] cellOhms, Demand demand) {
+        if (plain) {
+            reducePlain(cellEmf, cellOhms);
+        } else {
+            reducePlaces(cellEmf, cellOhms);
+            reducePacks();
+        }
+        amps = demand.amps(emf, ohms);
+        volts = emf - amps * ohms;
+        if (plain) {
+            packAmps[0] = amps;
+            Arrays.fill(cellAmps, amps);
+        } else {
+            share(cellEmf, cellOhms);
+        }
+    }
+
+    private void reducePlain(double[] cellEmf, double[] cellOhms) {
         double sumEmf = 0;
         double sumOhms = leadOhms[0];
         for (int cell = 0; cell < cellEmf.length; cell++) {
@@ -128,11 +141,11 @@ final class Ladder {
         }
         emf = sumEmf;
         ohms = sumOhms;
-        double current = demand.amps(sumEmf, sumOhms);
-        amps = current;
-        packAmps[0] = current;
-        volts = sumEmf - current * sumOhms;
+    }
+
+    private void sharePlain(double[] cellEmf, double[] cellOhms) {
         double[] each = placeVolts;
+        double current = amps;
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
         for (int cell = 0; cell < cellEmf.length; cell++) {
@@ -143,7 +156,6 @@ final class Ladder {
         }
         lowestVolts = lowest;
         highestVolts = highest;
-        Arrays.fill(cellAmps, current);
     }
 
     private void reducePlaces(double[] cellEmf, double[] cellOhms) {

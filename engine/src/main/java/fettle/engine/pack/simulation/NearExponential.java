@@ -18,6 +18,11 @@ final class NearExponential {
         return Math.abs(off) <= REACH;
     }
 
+    /** Whether two are both served; may say no to two that only just are. */
+    static boolean reaches(double off, double other) {
+        return off * off + other * other <= REACH * REACH;
+    }
+
     /** exp(off) for a small argument. */
     static double ofSmall(double off) {
         double square = off * off;

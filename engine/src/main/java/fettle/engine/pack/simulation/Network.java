@@ -1,6 +1,5 @@
 package fettle.engine.pack.simulation;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +18,7 @@ final class Network implements Moment {
     private final Ladder mean;
     private final Ladder instant;
     private final double[] bleedAmps;
+    private final double[] unbledVolts;
 
     /** Currents of the cells at the accepted instant [A]. */
     private final double[] firstAmps;
@@ -30,6 +30,7 @@ final class Network implements Moment {
     private boolean corrected;
 
     private Demand demand = new Demand.Rest();
+    private Demand.Limit limit = Demand.Limit.NONE;
     private int step = -1;
     private double acceptedSeconds;
     private double beganSeconds;
@@ -50,6 +51,7 @@ final class Network implements Moment {
         int places =
                 bench.packs().stream().mapToInt(pack -> pack.groups().size()).sum();
         bleedAmps = new double[places];
+        unbledVolts = new double[places];
         firstAmps = new double[cells.size()];
         mean = new Ladder(bench, bleedAmps);
         instant = new Ladder(bench, bleedAmps);
@@ -63,7 +65,7 @@ final class Network implements Moment {
         step++;
         beganSeconds = acceptedSeconds;
         stepCoulombs = 0;
-        instant.solve(now.emf, now.r0, demand);
+        solve(now);
         settle();
     }
 
@@ -74,16 +76,16 @@ final class Network implements Moment {
             corrected = false;
         }
         bank.mean(now, dt, firstAmps);
-        mean.solve(bank.meanEmf, bank.meanOhms, demand);
+        mean.draw(bank.meanEmf, bank.meanOhms, demand);
         boolean held = bank.advance(now, ahead, mean.cellAmps);
         for (int i = 0; !held && i < MOST_CORRECTIONS; i++) {
             corrected = true;
             held = bank.correct(now, ahead, mean.cellAmps) <= SOLVED_VOLTS;
-            mean.solve(bank.meanEmf, bank.meanOhms, demand);
+            mean.draw(bank.meanEmf, bank.meanOhms, demand);
             bank.advance(now, ahead, mean.cellAmps);
         }
         bank.complete(ahead);
-        instant.solve(ahead.emf, ahead.r0, demand);
+        solve(ahead);
         shown = ahead;
         aheadSeconds = dt;
     }
@@ -109,25 +111,33 @@ final class Network implements Moment {
     }
 
     private void setBleed(Balancer with) {
-        double[] before = bleedAmps.clone();
+        boolean changed = false;
         for (int pack = 0; pack < instant.packs(); pack++) {
-            setBleed(with, instant.firstPlace(pack), instant.firstPlace(pack + 1), before);
+            changed |= setBleed(with, instant.firstPlace(pack), instant.firstPlace(pack + 1));
         }
-        if (!Arrays.equals(before, bleedAmps)) {
-            instant.solve(now.emf, now.r0, demand);
+        if (changed) {
+            solve(now);
         }
     }
 
-    private void setBleed(Balancer with, int first, int end, double[] before) {
+    private void solve(CellStates state) {
+        instant.solve(state.emf, state.r0, demand);
+        limit = demand.limit(instant.emf, instant.ohms);
+    }
+
+    private boolean setBleed(Balancer with, int first, int end) {
         double lowest = Double.POSITIVE_INFINITY;
-        double[] unbled = new double[end - first];
         for (int place = first; place < end; place++) {
-            unbled[place - first] = instant.voltsUnbled(place);
-            lowest = Math.min(lowest, unbled[place - first]);
+            unbledVolts[place] = instant.voltsUnbled(place);
+            lowest = Math.min(lowest, unbledVolts[place]);
         }
+        boolean changed = false;
         for (int place = first; place < end; place++) {
-            bleedAmps[place] = unbled[place - first] > lowest + with.withinVolts() ? with.meanAmps() : 0;
+            boolean bled = unbledVolts[place] > lowest + with.withinVolts();
+            changed |= bled != bleedAmps[place] > 0;
+            bleedAmps[place] = bled ? with.meanAmps() : 0;
         }
+        return changed;
     }
 
     Tally tally() {
@@ -136,7 +146,7 @@ final class Network implements Moment {
 
     /** Which limit of the demand holds at the instant shown. */
     Demand.Limit limit() {
-        return demand.limit(instant.emf, instant.ohms);
+        return limit;
     }
 
     /** The most the packs could give at the instant shown [W]. */

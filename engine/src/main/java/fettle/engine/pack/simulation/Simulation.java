@@ -3,7 +3,6 @@ package fettle.engine.pack.simulation;
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Runs a protocol on a bench.
@@ -99,10 +98,10 @@ public final class Simulation {
             limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
         }
         refusals.begin();
-        double stepEnd = network.beganSeconds() + step.mostSeconds();
-        End met = endMet(step);
+        Ending ending = new Ending(step, network.beganSeconds());
+        End met = ending.met(network);
         while (met == null) {
-            advance(step, limit, stepEnd);
+            advance(step, limit, ending);
             if (network.limit() != limit) {
                 limit = network.limit();
                 limits.add(new StepOutcome.LimitChange(network.seconds(), limit));
@@ -113,7 +112,7 @@ public final class Simulation {
                 }
                 refusals.whenStill(step);
             }
-            met = endMet(step);
+            met = ending.met(network);
         }
         recorder.take(network);
         return new StepOutcome(
@@ -128,9 +127,10 @@ public final class Simulation {
     }
 
     /** One time step, cut short at a sample, at the end of the protocol step and at a change of limit. */
-    private void advance(ProtocolStep step, Demand.Limit limit, double stepEnd) {
+    private void advance(ProtocolStep step, Demand.Limit limit, Ending ending) {
         double now = network.seconds();
         double nextSample = sampleSeconds * sample;
+        double stepEnd = ending.atSeconds();
         double target = nextSample < stepEnd ? nextSample : stepEnd;
         double dt = step.stepSeconds();
         boolean reaches = target - now <= dt * (1 + SAME_TIME);
@@ -138,10 +138,10 @@ public final class Simulation {
             dt = target - now;
         }
         network.attempt(dt);
-        if (!changed(step, limit)) {
+        if (!changed(ending, limit)) {
             shortened = 0;
         } else if (shortened < MOST_SHORTENED || !Refusals.isFinite(network)) {
-            double at = locate(step, limit, dt);
+            double at = locate(ending, limit, dt);
             reaches &= at >= dt;
             dt = at;
             shortened++;
@@ -156,18 +156,18 @@ public final class Simulation {
         }
     }
 
-    private boolean changed(ProtocolStep step, Demand.Limit limit) {
-        return !Refusals.isFinite(network) || network.limit() != limit || conditionMet(step) != null;
+    private boolean changed(Ending ending, Demand.Limit limit) {
+        return !Refusals.isFinite(network) || network.limit() != limit || ending.isMet(network);
     }
 
-    private double locate(ProtocolStep step, Demand.Limit limit, double dt) {
+    private double locate(Ending ending, Demand.Limit limit, double dt) {
         double before = 0;
         double after = dt;
         double finest = dt * SAME_TIME;
         for (int i = 0; i < HALVINGS && after - before > finest; i++) {
             double middle = 0.5 * (before + after);
             network.attempt(middle);
-            if (changed(step, limit)) {
+            if (changed(ending, limit)) {
                 after = middle;
             } else {
                 before = middle;
@@ -175,31 +175,6 @@ public final class Simulation {
         }
         network.attempt(after);
         return after;
-    }
-
-    /** The first condition met at the instant shown; times are compared with what was aimed at. */
-    private @Nullable End endMet(ProtocolStep step) {
-        End met = conditionMet(step);
-        if (met != null) {
-            return met;
-        }
-        for (End end : step.ends()) {
-            if (end.kind() == EndKind.AFTER && network.seconds() >= network.beganSeconds() + end.value()) {
-                return end;
-            }
-        }
-        return null;
-    }
-
-    private @Nullable End conditionMet(ProtocolStep step) {
-        List<End> ends = step.ends();
-        for (int i = 0; i < ends.size(); i++) {
-            End end = ends.get(i);
-            if (end.kind() != EndKind.AFTER && end.met(network)) {
-                return end;
-            }
-        }
-        return null;
     }
 
     private StepOutcome.Terminals terminals() {
