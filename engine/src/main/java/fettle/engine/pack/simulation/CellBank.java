@@ -205,7 +205,7 @@ final class CellBank {
     }
 
     /**
-     * Charges, pairs, heat and temperature after the step in hand with given currents; {@link #complete} is to follow.
+     * The state after the step in hand with given currents; {@link #complete} is to follow once every mean holds.
      *
      * @return true if every mean holds; false if a cell leaves its straight piece or turns, so that {@link #correct} is wanted
      */
@@ -218,69 +218,72 @@ final class CellBank {
         double[] ohms = meanOhms;
         double dt = stepSeconds;
         double heat = 0;
+        boolean kept = true;
         for (int cell = 0; cell < size; cell++) {
             int at = cell * STRIDE;
             int s = cell * CellStates.STRIDE;
             double current = amps[cell];
             double stays = c[at + STAYS];
-            double charge = z[s + CHARGE] - stays * current * c[at + PER_COULOMB_STEP];
-            held &= charge >= c[at + FROM] & charge <= c[at + TO];
             double v1 = z[s + PAIR1_VOLTS];
             double v2 = z[s + PAIR2_VOLTS];
             double polarisation = current * c[at + POLARISATION_OHMS] + c[at + PAIR_VOLTS];
             double meanRest = emf[cell] - current * ohms[cell] + polarisation;
             double cellHeat = current * dt * (polarisation - (1 - stays) * meanRest);
             heat += cellHeat;
+            double charge = z[s + CHARGE] - stays * current * c[at + PER_COULOMB_STEP];
+            held &= charge >= c[at + FROM] & charge <= c[at + TO];
             after[s + CHARGE] = charge;
             after[s + PAIR1_VOLTS] = v1 - v1 * c[at + GONE1] + current * c[at + GONE1_OHMS];
             after[s + PAIR2_VOLTS] = v2 - v2 * c[at + GONE2] + current * c[at + GONE2_OHMS];
             after[s + KELVINS] = ambientKelvins
                     + (z[s + KELVINS] - ambientKelvins) * c[at + KEPT_RISE]
                     + cellHeat * c[at + KELVINS_PER_JOULE];
+            kept &= completeFromKept(c, at, next, cell);
         }
         heatJoules = heat;
+        completed = held && kept ? next : null;
         return held;
     }
 
     /** What follows from charge, pair volts and temperature of every cell. */
     void complete(CellStates state) {
-        completed = state;
-        if (!completeFromKept(state)) {
+        if (completed != state) {
             renewPieces(state);
             double[] c = figures.of;
             for (int cell = 0; cell < size; cell++) {
                 int at = cell * STRIDE;
                 double argument = c[at + ACTIVATION_KELVINS] * (1 / state.kelvins(cell) - PER_REFERENCE_KELVIN);
                 NearExponential.renew(c, at + FACTOR_ANCHOR, argument);
+                completeFromKept(c, at, state, cell);
             }
-            completeFromKept(state);
+            completed = state;
         }
+        findExtremes(state.of);
     }
 
-    private boolean completeFromKept(CellStates state) {
-        double[] c = figures.of;
+    private static boolean completeFromKept(double[] c, int at, CellStates state, int cell) {
         double[] z = state.of;
-        double[] r0 = state.r0;
-        double[] emf = state.emf;
-        boolean kept = true;
+        int s = cell * CellStates.STRIDE;
+        double charge = z[s + CHARGE];
+        double perKelvin = 1 / z[s + KELVINS];
+        double off = c[at + ACTIVATION_KELVINS] * (perKelvin - PER_REFERENCE_KELVIN) - c[at + FACTOR_ANCHOR];
+        double k = c[at + FACTOR_ANCHOR + 1] * NearExponential.ofSmall(off);
+        double rest = c[at + REST_AT_0] + c[at + REST_SLOPE] * charge;
+        z[s + PER_KELVIN] = perKelvin;
+        z[s + FACTOR] = k;
+        z[s + REST_VOLTS] = rest;
+        state.r0[cell] = k * (c[at + R0_AT_0] + c[at + R0_SLOPE] * charge);
+        state.emf[cell] = rest - z[s + PAIR1_VOLTS] - z[s + PAIR2_VOLTS];
+        return NearExponential.reaches(off);
+    }
+
+    private void findExtremes(double[] z) {
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
         double hottest = Double.NEGATIVE_INFINITY;
-        for (int cell = 0; cell < size; cell++) {
-            int at = cell * STRIDE;
-            int s = cell * CellStates.STRIDE;
+        for (int s = 0; s < z.length; s += CellStates.STRIDE) {
             double charge = z[s + CHARGE];
             double kelvins = z[s + KELVINS];
-            double perKelvin = 1 / kelvins;
-            double off = c[at + ACTIVATION_KELVINS] * (perKelvin - PER_REFERENCE_KELVIN) - c[at + FACTOR_ANCHOR];
-            kept &= charge >= c[at + FROM] & charge <= c[at + TO] & NearExponential.reaches(off);
-            double k = c[at + FACTOR_ANCHOR + 1] * NearExponential.ofSmall(off);
-            double rest = c[at + REST_AT_0] + c[at + REST_SLOPE] * charge;
-            z[s + PER_KELVIN] = perKelvin;
-            z[s + FACTOR] = k;
-            z[s + REST_VOLTS] = rest;
-            r0[cell] = k * (c[at + R0_AT_0] + c[at + R0_SLOPE] * charge);
-            emf[cell] = rest - z[s + PAIR1_VOLTS] - z[s + PAIR2_VOLTS];
             lowest = charge < lowest ? charge : lowest;
             highest = charge > highest ? charge : highest;
             hottest = kelvins > hottest ? kelvins : hottest;
@@ -288,6 +291,5 @@ final class CellBank {
         lowestCharge = lowest;
         highestCharge = highest;
         hottestKelvins = hottest;
-        return kept;
     }
 }
