@@ -10,6 +10,7 @@ import fettle.desk.journal.JournalHandler;
 import fettle.desk.kit.KitHandler;
 import fettle.desk.pack.PackHandler;
 import fettle.desk.rules.RulesHandler;
+import fettle.desk.setup.SetUpsHandler;
 import fettle.desk.today.TodayHandler;
 import fettle.desk.trace.TraceHandler;
 import fettle.desk.worksheet.WorksheetHandler;
@@ -71,6 +72,7 @@ public final class Desk implements AutoCloseable {
         new KitHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);
         new TraceHandler(workshop, pages).addTo(routes);
+        new SetUpsHandler(workshop, pages).addTo(routes);
         new RulesHandler(workshop.rules(), pages).addTo(routes);
         new WorksheetHandler(pages).addTo(routes);
         new JournalHandler(workshop.history(), pages).addTo(routes);

@@ -25,6 +25,8 @@ final class EveryPageBrowserTest {
             "/kit/rules?chemistry=lead-acid",
             "/kit/rules?chemistry=LiPo&pack=P01",
             "/traces",
+            "/setups",
+            "/setups/linkage?arm=10&horn=15&aft=100",
             "/worksheets",
             "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
             "/worksheets/charge",

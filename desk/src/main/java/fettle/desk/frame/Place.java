@@ -5,6 +5,7 @@ public enum Place {
     TODAY("Today", "/"),
     KIT("Kit", "/kit"),
     TRACES("Traces", "/traces"),
+    SETUPS("Set-ups", "/setups"),
     RULES("Rules", "/kit/rules"),
     WORKSHEETS("Worksheets", "/worksheets"),
     JOURNAL("Journal", "/journal");

@@ -87,6 +87,17 @@ public record FourBar(
                 rodLine(servoRadians, surfaceRadians).ratio());
     }
 
+    /** Where the rod's ends are at a position of this linkage. */
+    public RodEnds rodEnds(Position position) {
+        double arm = armNeutralRadians + position.servoRadians();
+        double horn = hornNeutralRadians + position.surfaceRadians();
+        return new RodEnds(
+                armMetres * Math.cos(arm),
+                armMetres * Math.sin(arm),
+                hingeXMetres + hornMetres * Math.cos(horn),
+                hingeYMetres + hornMetres * Math.sin(horn));
+    }
+
     /** The line of the rod at a servo angle [rad]. */
     public RodLine rodLine(double servoRadians) {
         return rodLine(servoRadians, surfaceRadians(servoRadians));

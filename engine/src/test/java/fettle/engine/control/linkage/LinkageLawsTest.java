@@ -46,6 +46,18 @@ class LinkageLawsTest {
     }
 
     @Test
+    void rodEndsAreOneRodApart() {
+        Random random = new Random(SEED);
+        for (int count = 0; count < GEOMETRIES; count++) {
+            FourBar linkage = any(random);
+            Position position = linkage.at(inside(linkage, random));
+            assertThat(linkage.rodEnds(position).rodMetres())
+                    .as("seed %d, %s at %s", SEED, linkage, position)
+                    .isCloseTo(linkage.rodMetres(), within(1e-12));
+        }
+    }
+
+    @Test
     void inverseUndoesForward() {
         Random random = new Random(SEED);
         for (int count = 0; count < GEOMETRIES; count++) {

@@ -1,0 +1,30 @@
+package fettle.desk.setup;
+
+import fettle.desk.frame.Back;
+import java.util.List;
+
+/**
+ * All set-ups.
+ *
+ * @param craft craft in use with their latest sheet
+ */
+public record SetUpsPage(List<Line> craft) {
+    /** Where a craft's sheet is. */
+    static String href(String craft) {
+        return "/setups/craft?name=" + Back.encode(craft);
+    }
+
+    /**
+     * One craft.
+     *
+     * @param name its name
+     * @param latest date of its latest sheet; empty if it has none
+     * @param surfaces how many surfaces are on it
+     * @param sweeps how many sweeps are kept
+     */
+    public record Line(String name, String latest, int surfaces, int sweeps) {
+        public String href() {
+            return SetUpsPage.href(name);
+        }
+    }
+}
