@@ -19,6 +19,8 @@ public final class Identification {
     private static final double CLEARLY_BETTER = 6; // fall of the information criterion that favours two pairs
     private static final double LEAST_TIME_CONSTANTS = 2; // a window shorter than this shows no decay
     private static final double MOST_WEIGHT_STEPS = 3; // a row at rest counts for so many quick rows at most
+    private static final double LEAST_DELAY_SHARE =
+            0.2; // of a row: a smaller delay is taken as none, for it trades with R0
     private static final double QUICK_SHARE = 0.1;
 
     private Identification() {}
@@ -31,8 +33,9 @@ public final class Identification {
     public static IdentifiedCircuit of(LoadWindow window, CellBelief belief, PairCount count) {
         refuseSteady(window, belief);
         double[] weights = window.timeWeights(MOST_WEIGHT_STEPS * window.stepSeconds(QUICK_SHARE));
-        double delay = SensorDelay.of(window);
-        boolean delayFree = delay != 0;
+        double guessed = SensorDelay.of(window);
+        boolean delayFree = Math.abs(guessed) > LEAST_DELAY_SHARE * window.stepSeconds(QUICK_SHARE);
+        double delay = delayFree ? guessed : 0;
         Optional<CircuitFit> one =
                 count == PairCount.TWO ? Optional.empty() : fit(1, window, belief, delay, delayFree, weights);
         Optional<CircuitFit> two =
