@@ -32,6 +32,7 @@ final class PackText {
             lines.add("retired: out of use");
         }
         numbers(state, lines);
+        HealthText.add(file.health(), zone, lines);
         for (Finding finding : state.findings()) {
             lines.add("");
             lines.addAll(Wrapped.lines("why", finding.statement()));
@@ -47,6 +48,9 @@ final class PackText {
         lines.add("");
         counts(file, lines);
         WorkingText.add(state.working(), detail, lines);
+        if (!file.health().capacity().influences().isEmpty()) {
+            WorkingText.add(file.health().capacity().working(), detail, lines);
+        }
         return String.join(System.lineSeparator(), lines);
     }
 

@@ -4,6 +4,7 @@ import fettle.book.record.Shapes;
 import fettle.book.store.Stored;
 import fettle.engine.charge.Task;
 import fettle.engine.charge.TaskPlanner;
+import fettle.engine.health.PackHealth;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
@@ -45,7 +46,8 @@ public final class Review {
             Bench bench = bench();
             List<PackReview> packs = ledger.book().items(Shapes.PACK).all().stream()
                     .filter(pack -> !pack.retired())
-                    .map(pack -> review(history(pack), bench))
+                    .map(this::history)
+                    .map(history -> review(history, health(history, bench), bench))
                     .sorted(WORST_FIRST)
                     .toList();
             List<Task> tasks = packs.stream()
@@ -62,17 +64,23 @@ public final class Review {
             Stored<Pack> stored = workshop.packs().stored(tag);
             PackHistory history = history(stored);
             Bench bench = bench();
-            PackReview inUse = review(history, bench);
+            PackHealth health = health(history, bench);
+            PackReview inUse = review(history, health, bench);
             PackReview review =
                     stored.retired() ? new PackReview(inUse.assessment().retired(), List.of()) : inUse;
             Pack pack = stored.item();
             return new PackFile(
-                    review, stored.retired(), history, workshop.rules().inForce(pack.chemistry(), pack.tag()));
+                    review, health, stored.retired(), history, workshop.rules().inForce(pack.chemistry(), pack.tag()));
         });
     }
 
-    private static PackReview review(PackHistory history, Bench bench) {
-        Assessment assessment = PackAssessor.assess(history, bench.rules(), MeterAccuracy.USUAL, bench.now());
+    private static PackHealth health(PackHistory history, Bench bench) {
+        return PackHealth.of(history, bench.rules(), MeterAccuracy.USUAL);
+    }
+
+    private static PackReview review(PackHistory history, PackHealth health, Bench bench) {
+        Assessment assessment = PackAssessor.assess(history, bench.rules(), MeterAccuracy.USUAL, bench.now())
+                .with(health.findings(), health.passed());
         return new PackReview(
                 assessment,
                 TaskPlanner.plan(assessment, bench.rules(), bench.chargers(), bench.sources(), bench.now()));

@@ -20,6 +20,7 @@ public final class Figures {
 
     private static final DateTimeFormatter THIS_YEAR = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter ANY_YEAR = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
     private static final Duration SOON = Duration.ofHours(48);
 
     private static final Pattern INSIDE_FIGURE = Pattern.compile(" (?=±)|(?<=±) |(?<=\\d) (?=("
@@ -47,6 +48,11 @@ public final class Figures {
         ZonedDateTime moment = instant.atZone(zone);
         boolean thisYear = moment.getYear() == clock.instant().atZone(zone).getYear();
         return (thisYear ? THIS_YEAR : ANY_YEAR).format(moment);
+    }
+
+    /** A month far ahead or back, e.g. {@code Oct 2027}: forecasts tell no better. */
+    public String month(Instant instant) {
+        return MONTH.format(instant.atZone(clock.getZone()));
     }
 
     /** When something is due, seen from now, e.g. {@code in 5 h}, {@code 3 d overdue}, {@code when wanted}. */

@@ -12,6 +12,8 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.charge.TaskKind;
+import fettle.engine.health.forecast.Crossing;
+import fettle.engine.health.forecast.FadeTrend;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.CraftKind;
 import fettle.engine.pack.Pack;
@@ -21,6 +23,7 @@ import fettle.engine.pack.simulation.EndKind;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.Rule;
 import fettle.engine.supply.SourceKind;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.Fault;
 import fettle.engine.working.CitationStatus;
 import fettle.workshop.EntryPreview;
@@ -53,6 +56,7 @@ public final class Shapes {
                 .addModule(new JavaTimeModule())
                 .addModule(labels())
                 .addMixIn(Rule.class, RuleShape.class)
+                .addMixIn(FadeTrend.class, FadeTrendShape.class)
                 .addMixIn(EntryPreview.class, EntryPreviewShape.class)
                 .addMixIn(Worksheet.class, WorksheetShape.class)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
@@ -80,6 +84,7 @@ public final class Shapes {
         label(module, Quantity.class, Quantity::key);
         label(module, EndKind.class, EndKind::key);
         label(module, Demand.Limit.class, Demand.Limit::label);
+        module.addSerializer(Crossing.class, new CrossingShape());
         label(module, Pack.Identity.class, identity -> identity.name().toLowerCase(Locale.ROOT));
         return module;
     }
@@ -100,6 +105,41 @@ public final class Shapes {
 
         @JsonProperty("printed")
         String print();
+    }
+
+    /** What a trend says, its filter left out. */
+    private interface FadeTrendShape {
+        @JsonProperty("level")
+        Estimate level();
+
+        @JsonProperty("fadePerCycle")
+        Estimate fadePerCycle();
+
+        @JsonProperty("changepoints")
+        List<Double> changepoints();
+
+        @JsonProperty("cyclesPerDay")
+        double cyclesPerDay();
+    }
+
+    /** Cycles left; {@code null} where the limit may never be crossed. */
+    private static final class CrossingShape extends JsonSerializer<Crossing> {
+        @Override
+        public void serialize(Crossing value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            json.writeStartObject();
+            write(json, "low", value.low());
+            write(json, "median", value.median());
+            write(json, "high", value.high());
+            json.writeEndObject();
+        }
+
+        private static void write(JsonGenerator json, String name, double cycles) throws IOException {
+            if (Double.isFinite(cycles)) {
+                json.writeNumberField(name, cycles);
+            } else {
+                json.writeNullField(name);
+            }
+        }
     }
 
     /** Adds whether the line can be saved. */

@@ -34,6 +34,7 @@ import java.util.stream.Collectors;
  * @param figures the pack's numbers
  * @param working how they were reached
  * @param cells how each cell's charge was reached; empty if cells were not read
+ * @param health what the record says of its health
  * @param rules what holds for it
  * @param past what was recorded lately, newest first
  * @param earlier what was recorded before that
@@ -52,6 +53,7 @@ public record PackPage(
         List<Figure> figures,
         Working working,
         List<CellState> cells,
+        HealthSection health,
         List<RuleRow> rules,
         List<PastEvent> past,
         List<PastEvent> earlier) {
@@ -84,6 +86,7 @@ public record PackPage(
                 numbers(found, figures),
                 found.working(),
                 found.cells(),
+                HealthSection.of(file.health(), figures),
                 file.rules().stream().map(PackPage::rule).toList(),
                 past.stream().limit(RECENT).toList(),
                 past.stream().skip(RECENT).toList());

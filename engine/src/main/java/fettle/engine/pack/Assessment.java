@@ -4,7 +4,10 @@ import fettle.engine.units.Estimate;
 import fettle.engine.working.Working;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,6 +65,30 @@ public record Assessment(
                 counts,
                 findings,
                 passed,
+                working);
+    }
+
+    /** The same with what the pack's health says: standing is the worst of both. */
+    public Assessment with(List<Finding> more, List<String> alsoPassed) {
+        List<Finding> all = Stream.concat(findings.stream(), more.stream())
+                .sorted(Comparator.comparing(Finding::standing).reversed())
+                .toList();
+        return new Assessment(
+                pack,
+                all.isEmpty()
+                        ? standing
+                        : Collections.max(List.of(standing, all.get(0).standing())),
+                cells,
+                charge,
+                usableCoulombs,
+                imbalanceVolts,
+                imbalanceCoulombs,
+                fullSince,
+                latestCheckAt,
+                temperatureKelvins,
+                counts,
+                all,
+                Stream.concat(passed.stream(), alsoPassed.stream()).toList(),
                 working);
     }
 

@@ -10,6 +10,8 @@ import static fettle.engine.rule.Quantity.IMBALANCE_TEND;
 import static fettle.engine.rule.Quantity.LOAD_MINIMUM;
 import static fettle.engine.rule.Quantity.RESERVE;
 import static fettle.engine.rule.Quantity.REST_MINIMUM;
+import static fettle.engine.rule.Quantity.RETIRE_CAPACITY;
+import static fettle.engine.rule.Quantity.RETIRE_RESISTANCE;
 import static fettle.engine.rule.Quantity.STORAGE_HIGH;
 import static fettle.engine.rule.Quantity.STORAGE_LOW;
 import static fettle.engine.rule.Quantity.STORAGE_TIME;
@@ -153,7 +155,12 @@ final class DefaultRules {
             add(IMBALANCE_TEND, 20, PRACTICE)
                     .add(IMBALANCE_GROUND, 150, PRACTICE)
                     .add(RESERVE, 20, Citation.commonPractice("use at most 80 % of capacity in a run"))
-                    .add(CHECK_AGE, 60, PRACTICE);
+                    .add(CHECK_AGE, 60, PRACTICE)
+                    .add(
+                            RETIRE_CAPACITY,
+                            80,
+                            Citation.commonPractice("end of life of a traction cell is taken as 80 % of new"))
+                    .add(RETIRE_RESISTANCE, 200, Citation.commonPractice("doubled resistance ends useful power"));
         }
     }
 }

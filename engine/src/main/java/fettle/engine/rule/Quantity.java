@@ -18,7 +18,10 @@ public enum Quantity {
     RESERVE("reserve", "charge kept in reserve", TradeUnit.PERCENT, Stricter.HIGHER),
     DEFAULT_CHARGE_RATE(
             "default-charge-rate", "charge rate where no rating is known", TradeUnit.C_RATE, Stricter.LOWER),
-    CHECK_AGE("check-age", "longest time a check is trusted", TradeUnit.DAY, Stricter.LOWER);
+    CHECK_AGE("check-age", "longest time a check is trusted", TradeUnit.DAY, Stricter.LOWER),
+    RETIRE_CAPACITY("retire-capacity", "least capacity, share of new", TradeUnit.PERCENT, Stricter.HIGHER),
+    RETIRE_RESISTANCE(
+            "retire-resistance", "largest resistance, share of its first readings", TradeUnit.PERCENT, Stricter.LOWER);
 
     /** Which way a rule becomes stricter. */
     public enum Stricter {

@@ -31,7 +31,15 @@ final class RuleBounds {
         switch (quantity.unit()) {
             case CELSIUS ->
                 faults.range("value", quantity.meaning(), value, quantity.unit(), -20, 80, "Write it in °C.");
-            case PERCENT -> faults.range("value", quantity.meaning(), value, quantity.unit(), 0, 90, "Write it in %.");
+            case PERCENT ->
+                faults.range(
+                        "value",
+                        quantity.meaning(),
+                        value,
+                        quantity.unit(),
+                        0,
+                        mostPerCent(quantity),
+                        "Write it in %.");
             default ->
                 faults.range(
                         "value",
@@ -48,6 +56,11 @@ final class RuleBounds {
     /** A stored value, never above the charge volts of the chemistry, however it came into the book. */
     static double held(Chemistry chemistry, Quantity quantity, double valueSi) {
         return quantity == Quantity.CHARGE_LIMIT ? Math.min(valueSi, highestChargeVolts(chemistry)) : valueSi;
+    }
+
+    /** A share of something never passes 90 %; a growth may. */
+    private static double mostPerCent(Quantity quantity) {
+        return quantity == Quantity.RETIRE_RESISTANCE ? 1000 : 90;
     }
 
     private static double highestChargeVolts(Chemistry chemistry) {

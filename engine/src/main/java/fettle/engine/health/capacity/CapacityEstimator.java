@@ -5,15 +5,14 @@ import fettle.engine.units.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Capacity from all its evidence.
  *
- * <p>Weighted total least squares with the label as a loose prior. A pair's weight is γ to the power of the pairs since (fading
+ * <p>Weighted total least squares over the pairs, then a mean with the label, each by its own variance. A pair's weight is γ to the power of the pairs since (fading
  * memory) times Huber's 2.5/|d| where it lies d > 2.5 of its deviations away, so that a slip counts little and is never
  * dropped. Where pairs scatter more than they should, every random ± grows by √(χ²/freedom). Errors common to all pairs
- * (curve, counter) are added after that: more pairs do not shrink them.
+ * (curve, counter) are added after that and before the label: more pairs do not shrink them.
  */
 public final class CapacityEstimator {
     /** Beyond this many of its own deviations a pair is called an outlier. */
@@ -37,35 +36,78 @@ public final class CapacityEstimator {
      * @param label what is believed before any evidence
      */
     public static CapacityReport of(List<CapacityPair> pairs, CapacityPrior label) {
-        List<Weighted> weighted = weigh(pairs, label);
-        TotalLeastSquares fit = TotalLeastSquares.fit(weighted, label);
-        double scatter = scatter(weighted, fit.capacityCoulombs());
+        if (pairs.isEmpty()) {
+            double half = TWO_SIDED_95 * label.deviation();
+            return new CapacityReport(
+                    new Estimate(
+                            label.coulombs(),
+                            label.deviation(),
+                            List.of(new Driver("label, nothing measured", label.deviation()))),
+                    label.coulombs() - half,
+                    label.coulombs() + half,
+                    label.coulombs(),
+                    1,
+                    label.coulombs(),
+                    List.of());
+        }
+        List<Weighted> weighted = weigh(pairs);
+        TotalLeastSquares fit = TotalLeastSquares.fit(weighted);
+        return joined(weighted, fit, label, recursion(pairs));
+    }
+
+    private static CapacityReport joined(
+            List<Weighted> weighted, TotalLeastSquares fit, CapacityPrior label, double recursion) {
+        double measured = fit.capacityCoulombs();
+        double scatter = scatter(weighted, measured);
         double grown = Math.sqrt(Math.max(1, scatter));
-        double common = common(weighted, fit.capacityCoulombs(), label);
         double random = fit.standardDeviation() * grown;
-        double below = fit.capacityCoulombs() - fit.end(TotalLeastSquares.Side.BELOW, TWO_SIDED_95 * grown);
-        double above = fit.end(TotalLeastSquares.Side.ABOVE, TWO_SIDED_95 * grown) - fit.capacityCoulombs();
+        double common = common(weighted, measured);
+        double variance = random * random + common * common;
+        double told = label.variance() / (label.variance() + variance); // the evidence's share against the label
+        double shrink = Math.sqrt(told);
+        double capacity = told * measured + (1 - told) * label.coulombs();
+        double below = measured - fit.end(TotalLeastSquares.Side.BELOW, TWO_SIDED_95 * grown);
+        double above = fit.end(TotalLeastSquares.Side.ABOVE, TWO_SIDED_95 * grown) - measured;
         return new CapacityReport(
                 Estimate.ofIndependent(
-                        fit.capacityCoulombs(),
+                        capacity,
                         List.of(
-                                new Driver("scatter of " + pairs.size() + " charges and the label", random),
-                                new Driver("curve and counter, the same every time", common))),
-                fit.capacityCoulombs() - Math.hypot(below, TWO_SIDED_95 * common),
-                fit.capacityCoulombs() + Math.hypot(above, TWO_SIDED_95 * common),
+                                new Driver("scatter of " + weighted.size() + " charges", shrink * random),
+                                new Driver("curve and counter, the same every time", shrink * common))),
+                capacity - shrink * Math.hypot(below, TWO_SIDED_95 * common),
+                capacity + shrink * Math.hypot(above, TWO_SIDED_95 * common),
                 label.coulombs(),
                 scatter,
-                recursion(pairs, label),
-                influences(weighted, fit, label));
+                recursion,
+                influences(weighted, fit, told));
     }
 
     /** As above, without a label: needs at least one pair. */
     public static Estimate ofPairsAlone(List<CapacityPair> pairs) {
-        TotalLeastSquares fit = TotalLeastSquares.fit(weigh(pairs, null), null);
+        TotalLeastSquares fit = TotalLeastSquares.fit(weigh(pairs));
         return new Estimate(fit.capacityCoulombs(), fit.standardDeviation(), List.of());
     }
 
-    private static List<Weighted> weigh(List<CapacityPair> pairs, @Nullable CapacityPrior label) {
+    /**
+     * Capacity of one cell: the pack's, times what the cell's pairs say over what the pack's pairs say. Curve and counter err
+     * alike in both.
+     *
+     * @param cell pairs of the cell, at least one
+     * @param pack pairs of the pack's mean cell, at least one
+     * @param report what the pack's pairs came to
+     */
+    public static Estimate ofCell(List<CapacityPair> cell, List<CapacityPair> pack, CapacityReport report) {
+        Estimate alone = ofPairsAlone(cell);
+        double ratio = alone.value() / ofPairsAlone(pack).value();
+        double value = report.capacity().value() * ratio;
+        return Estimate.ofIndependent(
+                value,
+                List.of(
+                        new Driver("scatter of its own charges", value * alone.standardDeviation() / alone.value()),
+                        new Driver("capacity of the pack", report.capacity().standardDeviation() * ratio)));
+    }
+
+    private static List<Weighted> weigh(List<CapacityPair> pairs) {
         double[] memory = IntStream.range(0, pairs.size())
                 .mapToDouble(i -> Math.pow(MEMORY, pairs.size() - 1 - i))
                 .toArray();
@@ -73,9 +115,9 @@ public final class CapacityEstimator {
                 .mapToDouble(pair -> pair.coulombs() / pair.changeFraction())
                 .sorted()
                 .toArray();
-        double capacity = ratios.length == 0 ? 0 : ratios[ratios.length / 2];
+        double capacity = ratios[ratios.length / 2];
         List<Weighted> weighted = List.of();
-        for (int round = 0; round < REWEIGHTINGS && !pairs.isEmpty(); round++) {
+        for (int round = 0; round < REWEIGHTINGS; round++) {
             List<Weighted> next = new ArrayList<>();
             for (int i = 0; i < pairs.size(); i++) {
                 double away = Math.abs(new Weighted(pairs.get(i), 1).standardised(capacity));
@@ -83,7 +125,7 @@ public final class CapacityEstimator {
                         pairs.get(i), memory[i] * Math.min(1, OUTLIER_DEVIATIONS / Math.max(away, Double.MIN_NORMAL))));
             }
             weighted = next;
-            capacity = TotalLeastSquares.fit(weighted, label).capacityCoulombs();
+            capacity = TotalLeastSquares.fit(weighted).capacityCoulombs();
         }
         return weighted;
     }
@@ -99,19 +141,17 @@ public final class CapacityEstimator {
     }
 
     /** Errors that are the same in every pair, as the pairs share the answer [C]. */
-    private static double common(List<Weighted> weighted, double capacity, CapacityPrior label) {
-        double all = 1 / label.variance();
+    private static double common(List<Weighted> weighted, double capacity) {
+        double all = 0;
         double curve = 0;
-        double told = 0;
         for (Weighted each : weighted) {
             double information = information(each, capacity);
             all += information;
-            told += information;
             curve += information
                     * each.pair().curveDeviation()
                     / Math.abs(each.pair().changeFraction());
         }
-        return capacity * Math.hypot(curve / all, GAIN_DEVIATION * told / all);
+        return capacity * Math.hypot(curve / all, GAIN_DEVIATION);
     }
 
     private static double information(Weighted each, double capacity) {
@@ -119,32 +159,22 @@ public final class CapacityEstimator {
         return each.weight() * change * change / each.variance(capacity);
     }
 
-    private static List<Influence> influences(List<Weighted> weighted, TotalLeastSquares fit, CapacityPrior label) {
+    private static List<Influence> influences(List<Weighted> weighted, TotalLeastSquares fit, double told) {
         double capacity = fit.capacityCoulombs();
-        double all = 1 / label.variance()
-                + weighted.stream()
-                        .mapToDouble(each -> information(each, capacity))
-                        .sum();
-        List<Influence> influences = new ArrayList<>();
-        for (int i = 0; i < weighted.size(); i++) {
-            List<Weighted> others = new ArrayList<>(weighted);
-            Weighted each = others.remove(i);
-            double without = TotalLeastSquares.fit(others, label).capacityCoulombs();
-            double away = each.standardised(capacity);
-            influences.add(new Influence(
-                    each.pair(),
-                    information(each, capacity) / all,
-                    capacity - without,
-                    away,
-                    Math.abs(away) > OUTLIER_DEVIATIONS));
-        }
-        return influences;
+        double all = weighted.stream()
+                .mapToDouble(each -> information(each, capacity))
+                .sum();
+        return weighted.stream()
+                .map(each -> new Influence(
+                        each.pair(),
+                        told * information(each, capacity) / all,
+                        told * fit.pull(each),
+                        each.standardised(capacity),
+                        Math.abs(each.standardised(capacity)) > OUTLIER_DEVIATIONS))
+                .toList();
     }
 
-    private static double recursion(List<CapacityPair> pairs, CapacityPrior label) {
-        if (pairs.isEmpty()) {
-            return label.coulombs();
-        }
+    private static double recursion(List<CapacityPair> pairs) {
         double scale = pairs.stream()
                 .mapToDouble(pair -> pair.changeDeviation() / pair.coulombsDeviation())
                 .average()

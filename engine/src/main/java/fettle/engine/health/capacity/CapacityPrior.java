@@ -20,9 +20,4 @@ public record CapacityPrior(double coulombs, double deviation) {
     double variance() {
         return deviation * deviation;
     }
-
-    double squaredDistance(double capacityCoulombs) {
-        double away = (capacityCoulombs - coulombs) / deviation;
-        return away * away;
-    }
 }

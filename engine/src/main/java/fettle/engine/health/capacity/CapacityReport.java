@@ -1,6 +1,10 @@
 package fettle.engine.health.capacity;
 
 import fettle.engine.units.Estimate;
+import fettle.engine.units.TradeUnit;
+import fettle.engine.working.Citation;
+import fettle.engine.working.Step;
+import fettle.engine.working.Working;
 import java.util.List;
 
 /**
@@ -22,6 +26,9 @@ public record CapacityReport(
         double scatter,
         double recursionCoulombs,
         List<Influence> influences) {
+    private static final Citation TOTAL_LEAST_SQUARES =
+            Citation.published("weighted total least squares: G. L. Plett, J. Power Sources 196 (2011) 2319-2331");
+
     public CapacityReport {
         influences = List.copyOf(influences);
     }
@@ -34,6 +41,25 @@ public record CapacityReport(
     /** True where the whole 95 % interval lies below a share of the label. */
     public boolean surelyBelow(double share) {
         return highCoulombs < share * ratedCoulombs;
+    }
+
+    /** How it was reached. */
+    public Working working() {
+        return Working.of(new Step(
+                "capacity from noted charges",
+                "Q least in the sum of (put-back − Q · change of rest charge)² over both variances; then a mean with the label",
+                List.of(
+                        "charges = " + influences.size() + ", outliers = "
+                                + outliers().size(),
+                        "95 % interval = " + print(lowCoulombs) + " to " + print(highCoulombs),
+                        "label = " + print(ratedCoulombs),
+                        "published recursion with fading memory, label left out = " + print(recursionCoulombs)),
+                TradeUnit.MILLIAMPERE_HOUR.print(capacity, 0),
+                TOTAL_LEAST_SQUARES));
+    }
+
+    private static String print(double coulombs) {
+        return TradeUnit.MILLIAMPERE_HOUR.print(coulombs, 0);
     }
 
     /** Pairs that do not fit the others. They still count, with less weight. */

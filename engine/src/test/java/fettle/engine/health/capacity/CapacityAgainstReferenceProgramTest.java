@@ -17,11 +17,9 @@ class CapacityAgainstReferenceProgramTest {
 
     @Test
     void weightedTotalLeastSquaresMeetsTheWorkedCaseAndOrthogonalDistanceRegression() {
-        TotalLeastSquares fit = TotalLeastSquares.fit(
-                WorkedCase.pairs().stream()
-                        .map(pair -> new Weighted(pair, WEIGHT_ONE))
-                        .toList(),
-                null);
+        TotalLeastSquares fit = TotalLeastSquares.fit(WorkedCase.pairs().stream()
+                .map(pair -> new Weighted(pair, WEIGHT_ONE))
+                .toList());
 
         assertThat(TradeUnit.AMPERE_HOUR.fromSi(fit.capacityCoulombs())).isCloseTo(2.0018263, within(5e-8));
         assertThat(TradeUnit.AMPERE_HOUR.fromSi(fit.standardDeviation())).isCloseTo(0.014931, within(5e-7));

@@ -11,6 +11,7 @@ import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.PackHistory;
 import fettle.engine.pack.Packs;
 import fettle.engine.pack.Run;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.time.Duration;
 import java.time.Instant;
@@ -78,11 +79,12 @@ class NotedChargesTest {
         PackHistory history = new PackHistory(Packs.lipo(4, 5000), checks, charges, List.of());
         NotedCharges noted = NotedCharges.of(history, CURVE, 4.20, MeterAccuracy.USUAL);
         CapacityPrior label = CapacityPrior.ofLabel(history.pack());
-        CapacityReport weak = CapacityEstimator.of(noted.pairsOfCell(3), label);
-        CapacityReport good = CapacityEstimator.of(noted.pairsOfCell(1), label);
-        assertThat(TradeUnit.AMPERE_HOUR.fromSi(weak.lowCoulombs())).isLessThan(4.0);
-        assertThat(TradeUnit.AMPERE_HOUR.fromSi(weak.highCoulombs())).isGreaterThan(4.0);
-        assertThat(weak.capacity().value() / good.capacity().value()).isBetween(0.77, 0.83);
+        CapacityReport pack = CapacityEstimator.of(noted.pairs(), label);
+        Estimate weak = CapacityEstimator.ofCell(noted.pairsOfCell(3), noted.pairs(), pack);
+        Estimate good = CapacityEstimator.ofCell(noted.pairsOfCell(1), noted.pairs(), pack);
+        assertThat(weak.value() / good.value()).isBetween(0.77, 0.83);
+        double truth = TradeUnit.AMPERE_HOUR.toSi(4);
+        assertThat(weak.value()).isBetween(truth - 2 * weak.standardDeviation(), truth + 2 * weak.standardDeviation());
     }
 
     /** Eight charges from a rest in the middle to full, noted as people note them; curve and charger err for each pack. */

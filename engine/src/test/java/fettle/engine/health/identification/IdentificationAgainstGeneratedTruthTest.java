@@ -17,7 +17,7 @@ class IdentificationAgainstGeneratedTruthTest {
     private static final RestCurve CURVE = DefaultCurves.of(Chemistry.LIPO);
     private static final double TWO_SIDED_95 = 1.96;
     private static final double BELIEF = 0.06; // ± of the capacity told to the estimator
-    private static final int CELLS = 500;
+    private static final int CELLS = 1000;
 
     @Test
     void intervalsOfOnePairCoverTheTruth() {
@@ -26,7 +26,7 @@ class IdentificationAgainstGeneratedTruthTest {
 
     @Test
     void intervalsOfTwoPairsCoverTheTruth() {
-        holds(new GeneratedCell.Recipe(2, 4, 1600, 0.002, 0.001, 2), PairCount.TWO, 20_260_102);
+        holds(new GeneratedCell.Recipe(2, 3, 1800, 0.002, 0.001, 2), PairCount.TWO, 20_260_102);
     }
 
     private static void holds(GeneratedCell.Recipe recipe, PairCount count, long seed) {
