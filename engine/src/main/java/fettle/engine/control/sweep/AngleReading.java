@@ -75,7 +75,9 @@ final class AngleReading {
         for (int at = 1; at < other.size(); at++) {
             Pass.Stop before = other.get(at - 1);
             Pass.Stop after = other.get(at);
-            if (before.pulseSeconds() <= stop.pulseSeconds() && stop.pulseSeconds() <= after.pulseSeconds()) {
+            if (before.pulseSeconds() < after.pulseSeconds()
+                    && before.pulseSeconds() <= stop.pulseSeconds()
+                    && stop.pulseSeconds() <= after.pulseSeconds()) {
                 double part =
                         (stop.pulseSeconds() - before.pulseSeconds()) / (after.pulseSeconds() - before.pulseSeconds());
                 return Optional.of(angle(stop) - angle(before) * (1 - part) - angle(after) * part);

@@ -11,10 +11,14 @@ final class HotSpotSearch {
     private static final double LEAST = 0.05;
     private static final int READINGS = 3;
 
+    /** Samples looked at; the running median of more would take too long. */
+    private static final int MOST = 2000;
+
     private HotSpotSearch() {}
 
     /** Hot spots of the free travel; both ends of it are left to the search for binding. */
-    static List<HotSpot> of(Samples free, double noise) {
+    static List<HotSpot> of(Samples all, double noise) {
+        Samples free = all.thinned(MOST);
         List<HotSpot> spots = new ArrayList<>();
         if (free.size() < 2 * READINGS) {
             return spots;

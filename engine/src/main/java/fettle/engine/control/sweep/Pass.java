@@ -1,7 +1,7 @@
 package fettle.engine.control.sweep;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 record Pass(Direction direction, List<Stop> stops) {
     /** Readings at one pulse from which on it counts as held. */
     private static final int HELD_READINGS = 3;
+
+    private static final int FEWEST = 3;
 
     /**
      * All readings in a row at one pulse.
@@ -28,18 +30,44 @@ record Pass(Direction direction, List<Stop> stops) {
             @Nullable Double heldAmps,
             @Nullable Double angleRadians) {}
 
+    /** A way back shorter than this share of the sweep's span is jitter of the pulse, not a turn. */
+    private static final double TURN = 0.04;
+
+    /** Share of the readings that must lie on passes; else they were taken in no order. */
+    private static final double IN_PASSES = 0.8;
+
     /** The passes of a sweep, split where its direction turns; shorter than three pulses is no pass. */
     static List<Pass> of(Sweep sweep) {
         List<Stop> stops = stops(sweep.points());
+        double turn = TURN * (sweep.highestSeconds() - sweep.lowestSeconds());
         List<Pass> passes = new ArrayList<>();
         int start = 0;
-        for (int at = 2; at <= stops.size(); at++) {
-            if (at == stops.size() || turns(stops, at)) {
-                add(passes, stops.subList(start, at));
-                start = at - 1;
+        int extreme = 0;
+        for (int at = 1; at < stops.size(); at++) {
+            double way = pulse(stops, extreme) - pulse(stops, start);
+            double back = pulse(stops, at) - pulse(stops, extreme);
+            if (way * back >= 0) {
+                extreme = at;
+            } else if (Math.abs(back) > turn) {
+                add(passes, stops.subList(start, extreme + 1));
+                start = extreme;
+                extreme = at;
             }
         }
-        return passes;
+        add(passes, stops.subList(start, stops.size()));
+        int taken = passes.stream().mapToInt(pass -> pass.stops().size()).sum();
+        return taken >= IN_PASSES * stops.size() ? passes : inNoOrder(stops);
+    }
+
+    /** Readings in no order of pulse: one pass, its direction taken as rising. */
+    private static List<Pass> inNoOrder(List<Stop> stops) {
+        List<Stop> rising = new ArrayList<>(stops);
+        rising.sort(Comparator.comparingDouble(Stop::pulseSeconds));
+        return List.of(new Pass(Direction.RISING, List.copyOf(rising)));
+    }
+
+    private static double pulse(List<Stop> stops, int at) {
+        return stops.get(at).pulseSeconds();
     }
 
     Samples samples(boolean held) {
@@ -53,21 +81,13 @@ record Pass(Direction direction, List<Stop> stops) {
         return held && still != null ? still : stop.movingAmps();
     }
 
-    private static boolean turns(List<Stop> stops, int at) {
-        double before = stops.get(at - 1).pulseSeconds() - stops.get(at - 2).pulseSeconds();
-        double after = stops.get(at).pulseSeconds() - stops.get(at - 1).pulseSeconds();
-        return before * after < 0;
-    }
-
     private static void add(List<Pass> passes, List<Stop> stops) {
-        if (stops.size() < 3) {
+        if (stops.stream().map(Stop::pulseSeconds).distinct().count() < FEWEST) {
             return;
         }
+        boolean falling = pulse(stops, stops.size() - 1) < pulse(stops, 0);
         List<Stop> rising = new ArrayList<>(stops);
-        boolean falling = stops.get(1).pulseSeconds() < stops.get(0).pulseSeconds();
-        if (falling) {
-            Collections.reverse(rising);
-        }
+        rising.sort(Comparator.comparingDouble(Stop::pulseSeconds));
         passes.add(new Pass(falling ? Direction.FALLING : Direction.RISING, List.copyOf(rising)));
     }
 

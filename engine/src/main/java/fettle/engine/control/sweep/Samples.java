@@ -1,5 +1,6 @@
 package fettle.engine.control.sweep;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -44,6 +45,21 @@ record Samples(double[] pulses, double[] amps) {
             smooth[at] = median(Arrays.copyOfRange(amps, at - reach, at + reach + 1));
         }
         return smooth;
+    }
+
+    /** No more than about so many, each the median of its neighbours; itself where it is short enough. */
+    Samples thinned(int most) {
+        if (size() <= most) {
+            return this;
+        }
+        int together = (size() + most - 1) / most;
+        List<Sample> thinned = new ArrayList<>();
+        for (int at = 0; at < size(); at += together) {
+            int end = Math.min(size(), at + together);
+            thinned.add(
+                    new Sample(median(Arrays.copyOfRange(pulses, at, end)), median(Arrays.copyOfRange(amps, at, end))));
+        }
+        return of(thinned);
     }
 
     /** Usual distance between neighbouring pulses [s]. */

@@ -7,6 +7,7 @@ import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +27,10 @@ public final class SweepAnalysis {
     private static final double DEVIATIONS_OF_MEDIAN = 1.2533; // of the mean, for a normal scatter
     private static final double QUARTILES = 1.349; // between the quartiles of a normal distribution
     private static final int SMOOTH = 5;
+
+    /** Samples fitted at most; neighbours are put together beyond it, which leaves the ± on the wide side. */
+    private static final int MOST = 10_000;
+
     private static final int END_READINGS = 3;
 
     private SweepAnalysis() {}
@@ -35,7 +40,7 @@ public final class SweepAnalysis {
         boolean held = held(passes);
         List<Samples> readings = passes.stream().map(pass -> pass.samples(held)).toList();
         double noise = Noise.amps(readings);
-        Samples pooled = pooled(readings, noise);
+        Samples pooled = pooled(sweep, readings, noise);
         int middle = middle(pooled, noise);
         Binding low = BindingSearch.outwards(pooled.range(0, middle + 1).mirrored(), noise)
                 .map(SweepAnalysis::mirrored)
@@ -79,25 +84,37 @@ public final class SweepAnalysis {
     }
 
     /** All passes in one, spikes taken out, each brought to the level of all in the middle half of the sweep. */
-    private static Samples pooled(List<Samples> passes, double noise) {
-        List<Samples.Sample> all = new ArrayList<>();
+    private static Samples pooled(Sweep sweep, List<Samples> passes, double noise) {
+        double quarter = (sweep.highestSeconds() - sweep.lowestSeconds()) / 4;
+        double from = sweep.lowestSeconds() + quarter;
+        double to = sweep.highestSeconds() - quarter;
         List<Samples> clean = passes.stream()
                 .map(pass -> SpikeSearch.without(pass, SpikeSearch.heights(pass, noise)))
                 .toList();
-        double common =
-                clean.stream().mapToDouble(SweepAnalysis::middleLevel).average().orElseThrow();
+        double common = clean.stream()
+                .flatMapToDouble(pass -> middleLevel(pass, from, to).stream())
+                .average()
+                .orElse(0);
+        List<Samples.Sample> all = new ArrayList<>();
         for (Samples pass : clean) {
-            double shift = common - middleLevel(pass);
+            double shift = middleLevel(pass, from, to).stream()
+                    .map(level -> common - level)
+                    .findFirst()
+                    .orElse(0);
             for (int at = 0; at < pass.size(); at++) {
                 all.add(new Samples.Sample(pass.pulses()[at], pass.amps()[at] + shift));
             }
         }
-        return Samples.of(all);
+        return Samples.of(all).thinned(MOST);
     }
 
-    private static double middleLevel(Samples pass) {
-        int quarter = pass.size() / 4;
-        return Samples.median(Arrays.copyOfRange(pass.amps(), quarter, Math.max(quarter + 1, pass.size() - quarter)));
+    /** Level of a pass in the middle of the sweep; empty if it hardly goes there. */
+    private static OptionalDouble middleLevel(Samples pass, double from, double to) {
+        double[] inside = IntStream.range(0, pass.size())
+                .filter(at -> pass.pulses()[at] >= from && pass.pulses()[at] <= to)
+                .mapToDouble(at -> pass.amps()[at])
+                .toArray();
+        return inside.length < SMOOTH ? OptionalDouble.empty() : OptionalDouble.of(Samples.median(inside));
     }
 
     /** The reading in the middle of the travel with little current. */

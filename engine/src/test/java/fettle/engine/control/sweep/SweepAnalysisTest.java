@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import fettle.engine.control.Remark;
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -122,6 +123,50 @@ class SweepAnalysisTest {
         assertThat(comparison.highShiftSeconds().value()).isCloseTo(-50 * MICRO, within(8 * MICRO));
         assertThat(comparison.remarks()).extracting(Remark::id).containsExactly("binding-moved", "binding-new");
         assertThat(SweepComparison.of(earlier, earlier).remarks()).isEmpty();
+    }
+
+    @Test
+    void jitterOfThePulseIsNoTurnAndHalvesSweptApartAreOneSweep() {
+        Random random = new Random(3);
+        List<SweepPoint> points = new ArrayList<>();
+        for (int half = -1; half <= 1; half += 2) {
+            for (int step = 0; step <= 55; step++) {
+                double pulse = 1500 + half * 10 * step + 12 * (random.nextDouble() - 0.5);
+                points.add(new SweepPoint(pulse * MICRO, binding(1050, 1900).applyAsDouble(pulse)));
+            }
+        }
+
+        SweepResult result = SweepAnalysis.of(Sweep.of(points));
+
+        assertThat(result.low().pulseSeconds().value()).isCloseTo(1050 * MICRO, within(8 * MICRO));
+        assertThat(result.high().pulseSeconds().value()).isCloseTo(1900 * MICRO, within(8 * MICRO));
+    }
+
+    @Test
+    void readingsInNoOrderAreReadAsOneSweep() {
+        List<SweepPoint> shuffled = new ArrayList<>(sweep(900, 2100, binding(1050, 1900)));
+        Collections.shuffle(shuffled, new Random(5));
+
+        SweepResult result = SweepAnalysis.of(Sweep.of(shuffled));
+
+        assertThat(result.low().pulseSeconds().value()).isCloseTo(1050 * MICRO, within(8 * MICRO));
+        assertThat(result.angles()).isNull();
+    }
+
+    @Test
+    void manyThousandReadingsAreAnalysedToo() {
+        Random random = new Random(4);
+        List<SweepPoint> points = new ArrayList<>();
+        for (int reading = 0; reading < 100_000; reading++) {
+            double pulse = 900 + 1200 * Math.abs(reading % 20_000 - 10_000) / 10_000.0;
+            points.add(new SweepPoint(
+                    pulse * MICRO, binding(1050, 1900).applyAsDouble(pulse) + 0.02 * random.nextDouble()));
+        }
+
+        SweepResult result = SweepAnalysis.of(Sweep.of(points));
+
+        assertThat(result.low().pulseSeconds().value()).isCloseTo(1050 * MICRO, within(8 * MICRO));
+        assertThat(result.high().pulseSeconds().value()).isCloseTo(1900 * MICRO, within(8 * MICRO));
     }
 
     @Test
