@@ -132,8 +132,8 @@ public final class FadeTrend {
         Arrays.fill(steps, Double.POSITIVE_INFINITY);
         double[] needed = {-TWO_SIDED_95, 0, TWO_SIDED_95};
         int next = 0;
-        double stride = 1;
-        for (double cycles = 1; cycles <= LONGEST_CYCLES && next < needed.length; cycles += stride) {
+        int stride = 1;
+        for (int cycles = 1; cycles <= LONGEST_CYCLES && next < needed.length; cycles += stride) {
             Estimate then = after(cycles);
             double below = (share - then.value()) / then.standardDeviation();
             while (next < needed.length && below >= needed[next]) {

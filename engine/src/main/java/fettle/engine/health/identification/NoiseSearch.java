@@ -58,8 +58,12 @@ final class NoiseSearch {
         double longest = Math.log(LONGEST_SHARE * durationSeconds);
         double[] at = {Math.log(step), -LARGEST_LOG_RATIO};
         double best = Double.NEGATIVE_INFINITY;
-        for (double logMemory = Math.log(step); logMemory < longest; logMemory += COARSE) {
-            for (double logRatio = -LARGEST_LOG_RATIO; logRatio <= LARGEST_LOG_RATIO; logRatio += 2) {
+        int memories = (int) Math.ceil((longest - Math.log(step)) / COARSE);
+        int ratios = (int) LARGEST_LOG_RATIO + 1;
+        for (int memory = 0; memory < memories; memory++) {
+            double logMemory = Math.log(step) + memory * COARSE;
+            for (int ratio = 0; ratio < ratios; ratio++) {
+                double logRatio = -LARGEST_LOG_RATIO + 2 * ratio;
                 double found = likelihood(logMemory, logRatio);
                 if (found > best) {
                     best = found;
@@ -67,8 +71,10 @@ final class NoiseSearch {
                 }
             }
         }
-        for (double move = COARSE / 2; move > FINE; move /= 2) {
+        double move = COARSE / 2;
+        while (move > FINE) {
             best = climb(at, best, move, longest);
+            move /= 2;
         }
         return at;
     }

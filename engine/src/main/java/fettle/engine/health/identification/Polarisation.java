@@ -20,7 +20,7 @@ final class Polarisation {
         double fromNew = 0;
         for (int row = 1; row < amps.length; row++) {
             double step = window.seconds(row) - window.seconds(row - 1);
-            if (step != lastStep) {
+            if (Double.compare(step, lastStep) != 0) {
                 double ratio = step / tauSeconds;
                 stays = Math.exp(-ratio);
                 double mean = ratio < SERIES_BELOW ? 1 - ratio / 2 : -Math.expm1(-ratio) / ratio;
