@@ -21,6 +21,10 @@ final class WorksheetExamples {
             Map.entry("cold", PACK + "--charge 95% --load 20A --cold 5"),
             Map.entry("linkage", LINKAGE + "--low 1050 --high 1950"),
             Map.entry("throws", LINKAGE + "--up 12mm --down 10°"),
+            Map.entry("holes", "--arms \"8 10 12\" --horns \"12 15 18\" --aft 100 --up 20 --down 15"),
+            Map.entry("match", LINKAGE + "--arm-direction-2 80 --up 20 --down 20 --points 5"),
+            Map.entry("swashplate", "--layout 120 --ball 30 --arm 15 --height 3 --forward 5"),
+            Map.entry("signal", "--servo-centre 760 --servo-span 250 --servo-frame 560Hz --centre 1520"),
             Map.entry("hinge", "--chord 50 --span 300 --speed 120km/h --torque 4kgcm"),
             Map.entry(
                     "servo-power",

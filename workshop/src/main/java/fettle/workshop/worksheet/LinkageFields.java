@@ -7,6 +7,7 @@ import fettle.engine.units.Measure;
 import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** The fields of a servo with its pushrod and surface. */
 final class LinkageFields {
@@ -22,6 +23,9 @@ final class LinkageFields {
             WorksheetField.line("centre", "Centre pulse", "In µs.", "1500 µs"),
             WorksheetField.line("turn", "Servo turn", "Angle for 100 µs; negative if the servo is reversed.", "10°"));
 
+    /** What the keys of the second surface end with. */
+    private static final String SECOND = "-2";
+
     private static final double PULSE_OF_TURN = TradeUnit.MICROSECOND.toSi(100);
 
     private LinkageFields() {}
@@ -32,17 +36,37 @@ final class LinkageFields {
         return fields;
     }
 
+    /** The same fields for a second surface; what is left out is as of the first. */
+    static List<WorksheetField> second() {
+        return ALL.stream()
+                .map(field -> WorksheetField.line(
+                        field.key() + SECOND,
+                        field.label() + ", second",
+                        field.hint() + " Left out: as the first.",
+                        ""))
+                .toList();
+    }
+
     /** The linkage; each part's own fault is kept at its field. */
     static SurfaceDrive drive(Typed typed) {
-        double arm = length(typed, "arm");
-        double horn = length(typed, "horn");
-        double aft = length(typed, "aft");
-        double above = length(typed, "above");
-        double armDirection = angle(typed, "arm-direction");
-        double hornDirection = angle(typed, "horn-direction");
-        double chord = length(typed, "chord");
-        double centre = pulse(typed, "centre");
-        double turn = angle(typed, "turn");
+        return drive(typed, UnaryOperator.identity());
+    }
+
+    /** The second linkage. */
+    static SurfaceDrive secondDrive(Typed typed) {
+        return drive(typed, key -> typed.word(key + SECOND).isEmpty() ? key : key + SECOND);
+    }
+
+    private static SurfaceDrive drive(Typed typed, UnaryOperator<String> key) {
+        double arm = length(typed, key.apply("arm"));
+        double horn = length(typed, key.apply("horn"));
+        double aft = length(typed, key.apply("aft"));
+        double above = length(typed, key.apply("above"));
+        double armDirection = angle(typed, key.apply("arm-direction"));
+        double hornDirection = angle(typed, key.apply("horn-direction"));
+        double chord = length(typed, key.apply("chord"));
+        double centre = pulse(typed, key.apply("centre"));
+        double turn = angle(typed, key.apply("turn"));
         return typed.make(() -> new SurfaceDrive(
                 new FourBar(arm, horn, aft, above, armDirection, hornDirection),
                 new PulseScale(centre, turn / PULSE_OF_TURN),

@@ -25,7 +25,15 @@ final class Typed {
             Map.entry("surfaceAngle", "up"),
             Map.entry("jointPlay", "play"),
             Map.entry("gearPlay", "play"),
-            Map.entry("chordRatio", "share"));
+            Map.entry("chordRatio", "share"),
+            Map.entry("plate", "height"),
+            Map.entry("armHoles", "arms"),
+            Map.entry("hornHoles", "horns"),
+            Map.entry("armNeutrals", "directions"),
+            Map.entry("servoTravel", "travel"),
+            Map.entry("throws", "up"),
+            Map.entry("halfSpan", "servo-span"),
+            Map.entry("fastestFrame", "servo-frame"));
 
     private final Map<String, String> words;
     private final List<WorksheetField> fields;

@@ -16,6 +16,10 @@ public final class Worksheets {
             ColdSheet.WORKSHEET,
             LinkageSheet.WORKSHEET,
             ThrowsSheet.WORKSHEET,
+            HolesSheet.WORKSHEET,
+            MatchSheet.WORKSHEET,
+            SwashplateSheet.WORKSHEET,
+            SignalSheet.WORKSHEET,
             HingeSheet.WORKSHEET,
             ServoPowerSheet.WORKSHEET);
 

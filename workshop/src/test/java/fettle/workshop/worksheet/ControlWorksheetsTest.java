@@ -107,6 +107,61 @@ class ControlWorksheetsTest {
                 .hasMessageContaining("line 2: moving current is \"300\", which has no unit");
     }
 
+    @Test
+    void holesComeFromThoseThereAre() {
+        Sheet sheet = Worksheets.of("holes")
+                .answer(Map.of(
+                        "arms",
+                        "8 10 mm; 12 14",
+                        "horns",
+                        "10 14 18",
+                        "aft",
+                        "100",
+                        "directions",
+                        "90",
+                        "up",
+                        "20",
+                        "down",
+                        "20"));
+
+        assertThat(sheet.verdict())
+                .startsWith("Arm 10.0 mm at 90°, horn 18.0 mm")
+                .endsWith("12 tried.");
+        assertThatThrownBy(() -> Worksheets.of("holes")
+                        .answer(Map.of("arms", "8 x", "horns", "10", "aft", "100", "up", "20", "down", "20")))
+                .hasMessageContaining("\"x\"");
+    }
+
+    @Test
+    void matchTakesWhatIsLeftOutFromTheFirst() {
+        Sheet same = Worksheets.of("match").answer(with(LINKAGE, "up", "20", "down", "20"));
+        Sheet unlike = Worksheets.of("match").answer(with(LINKAGE, "up", "20", "down", "20", "arm-direction-2", "75"));
+
+        assertThat(value(same, "mismatch_ends")).isCloseTo(0, within(1e-12));
+        assertThat(value(unlike, "mismatch_ends")).isGreaterThan(2.5 * value(unlike, "mismatch_curve"));
+        assertThat(unlike.verdict()).startsWith("5 points leave at most");
+    }
+
+    @Test
+    void swashplateGivesThreePulsesAndNamesTheServoThatRunsOut() {
+        Sheet sheet =
+                Worksheets.of("swashplate").answer(Map.of("ball", "30", "arm", "15", "forward", "6°", "height", "2"));
+
+        assertThat(sheet.verdict()).startsWith("Pulses: tail 1");
+        assertThat(sheet.notes()).hasSize(3).last().asString().startsWith("Level at 5.0 mm: tail 1715 µs");
+        assertThatThrownBy(() -> Worksheets.of("swashplate").answer(Map.of("ball", "30", "arm", "10", "height", "12")))
+                .hasMessageContaining("servo tail");
+    }
+
+    @Test
+    void signalThatDrivesAServoToItsStopIsToldFirst() {
+        Sheet narrow =
+                Worksheets.of("signal").answer(Map.of("servo-centre", "760", "servo-span", "250", "turn", "20°"));
+
+        assertThat(narrow.verdict()).contains("drives the servo to its stop", "Do not connect it");
+        assertThat(Worksheets.of("signal").answer(Map.of()).verdict()).startsWith("Nothing speaks against");
+    }
+
     private static double value(Sheet sheet, String key) {
         return sheet.figures().stream()
                 .filter(figure -> figure.key().equals(key))
