@@ -52,7 +52,7 @@ public final class AgainstNgspice {
             process = Math.min(process, outcome.processSeconds());
             analysis = Math.min(analysis, outcome.analysisSeconds());
         }
-        double ours = ProcessorTime.seconds(bench, SixCells.charge());
+        double ours = ProcessorTime.seconds(bench, SixCells.charge()).median();
         System.out.printf(
                 Locale.ROOT,
                 "6S hour of charge: ours %.3f ms; ngspice process %.0f ms (%.0f times), its analysis %.0f ms (%.0f times)%n",

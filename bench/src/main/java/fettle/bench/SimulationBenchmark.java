@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** Cell-steps per second and whole charges, on one thread. */
 @State(Scope.Benchmark)
 @Threads(1)
-@Fork(2)
+@Fork(value = 2, jvmArgsAppend = "-XX:+UseSerialGC") // as ./fettle runs
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class SimulationBenchmark {

@@ -22,8 +22,10 @@ import org.jspecify.annotations.Nullable;
  * run again.
  */
 final class CellBank {
-    /** Keeps dt/(R·C) finite for a pair without resistance, and changes no other. */
+    /** Stands for a pair without resistance and keeps dt/(R·C) finite; whatever is below {@link #LEAST_OHMS} is taken as such. */
     private static final double NO_OHMS = 1e-200;
+
+    private static final double LEAST_OHMS = 1e-100;
 
     private static final double PER_REFERENCE_KELVIN = 1 / Arrhenius.REFERENCE_KELVINS;
 
@@ -60,7 +62,7 @@ final class CellBank {
         return heatJoules;
     }
 
-    /** Extremes of the state last completed. */
+    /** Extremes of the state last begun or advanced to. */
     double lowestCharge() {
         return lowestCharge;
     }
@@ -116,7 +118,8 @@ final class CellBank {
             double perKelvin = z[s + PER_KELVIN];
             double halfMoved = c[at + HALF_MOVED];
             // the middle of the step: what charge and temperature make of the resistances
-            double watts = current * (current * startOhms[cell] + v1 + v2 - (1 - c[at + STAYS]) * rest);
+            double polarised = current * startOhms[cell] + v1 + v2;
+            double watts = current * (lossless ? polarised : polarised - (1 - c[at + STAYS]) * rest);
             double warmer = 1
                     + (watts * c[at + HALF_WARMING] - (z[s + KELVINS] - ambientKelvins) * c[at + HALF_COOLING])
                             * (perKelvin * perKelvin);
@@ -126,10 +129,10 @@ final class CellBank {
             double line2 = c[at + R2_AT_0] + c[at + R2_SLOPE] * middle;
             // a table that comes down to nothing may miss it by rounding
             double r0 = factor * (c[at + R0_AT_0] + c[at + R0_SLOPE] * middle);
-            double r1 = line1 > 0 ? factor * line1 : 0;
-            double r2 = line2 > 0 ? factor * line2 : 0;
-            double x1 = c[at + X1_OHMS] / (r1 + NO_OHMS);
-            double x2 = c[at + X2_OHMS] / (r2 + NO_OHMS);
+            double r1 = line1 > LEAST_OHMS ? factor * line1 : NO_OHMS;
+            double r2 = line2 > LEAST_OHMS ? factor * line2 : NO_OHMS;
+            double x1 = c[at + X1_OHMS] / r1;
+            double x2 = c[at + X2_OHMS] / r2;
             if (renewing) {
                 NearExponential.renew(c, at + DECAY1_ANCHOR, x1);
                 NearExponential.renew(c, at + DECAY2_ANCHOR, x2);
@@ -218,6 +221,9 @@ final class CellBank {
         double[] ohms = meanOhms;
         double dt = stepSeconds;
         double heat = 0;
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        double hottest = Double.NEGATIVE_INFINITY;
         boolean kept = true;
         for (int cell = 0; cell < size; cell++) {
             int at = cell * STRIDE;
@@ -227,22 +233,44 @@ final class CellBank {
             double v1 = z[s + PAIR1_VOLTS];
             double v2 = z[s + PAIR2_VOLTS];
             double polarisation = current * c[at + POLARISATION_OHMS] + c[at + PAIR_VOLTS];
-            double meanRest = emf[cell] - current * ohms[cell] + polarisation;
-            double cellHeat = current * dt * (polarisation - (1 - stays) * meanRest);
+            if (!lossless) {
+                polarisation -= (1 - stays) * (emf[cell] - current * ohms[cell] + polarisation);
+            }
+            double cellHeat = current * dt * polarisation;
             heat += cellHeat;
             double charge = z[s + CHARGE] - stays * current * c[at + PER_COULOMB_STEP];
             held &= charge >= c[at + FROM] & charge <= c[at + TO];
             after[s + CHARGE] = charge;
             after[s + PAIR1_VOLTS] = v1 - v1 * c[at + GONE1] + current * c[at + GONE1_OHMS];
             after[s + PAIR2_VOLTS] = v2 - v2 * c[at + GONE2] + current * c[at + GONE2_OHMS];
-            after[s + KELVINS] = ambientKelvins
+            double kelvins = ambientKelvins
                     + (z[s + KELVINS] - ambientKelvins) * c[at + KEPT_RISE]
                     + cellHeat * c[at + KELVINS_PER_JOULE];
+            after[s + KELVINS] = kelvins;
+            lowest = charge < lowest ? charge : lowest;
+            highest = charge > highest ? charge : highest;
+            hottest = kelvins > hottest ? kelvins : hottest;
             kept &= completeFromKept(c, at, next, cell);
         }
         heatJoules = heat;
+        lowestCharge = lowest;
+        highestCharge = highest;
+        hottestKelvins = hottest;
         completed = held && kept ? next : null;
         return held;
+    }
+
+    /** Makes a state the first: what follows from it, and its extremes. */
+    void begin(CellStates state) {
+        complete(state);
+        lowestCharge = Double.POSITIVE_INFINITY;
+        highestCharge = Double.NEGATIVE_INFINITY;
+        hottestKelvins = Double.NEGATIVE_INFINITY;
+        for (int cell = 0; cell < size; cell++) {
+            lowestCharge = Math.min(lowestCharge, state.charge(cell));
+            highestCharge = Math.max(highestCharge, state.charge(cell));
+            hottestKelvins = Math.max(hottestKelvins, state.kelvins(cell));
+        }
     }
 
     /** What follows from charge, pair volts and temperature of every cell. */
@@ -258,7 +286,6 @@ final class CellBank {
             }
             completed = state;
         }
-        findExtremes(state.of);
     }
 
     private static boolean completeFromKept(double[] c, int at, CellStates state, int cell) {
@@ -275,21 +302,5 @@ final class CellBank {
         state.r0[cell] = k * (c[at + R0_AT_0] + c[at + R0_SLOPE] * charge);
         state.emf[cell] = rest - z[s + PAIR1_VOLTS] - z[s + PAIR2_VOLTS];
         return NearExponential.reaches(off);
-    }
-
-    private void findExtremes(double[] z) {
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        double hottest = Double.NEGATIVE_INFINITY;
-        for (int s = 0; s < z.length; s += CellStates.STRIDE) {
-            double charge = z[s + CHARGE];
-            double kelvins = z[s + KELVINS];
-            lowest = charge < lowest ? charge : lowest;
-            highest = charge > highest ? charge : highest;
-            hottest = kelvins > hottest ? kelvins : hottest;
-        }
-        lowestCharge = lowest;
-        highestCharge = highest;
-        hottestKelvins = hottest;
     }
 }

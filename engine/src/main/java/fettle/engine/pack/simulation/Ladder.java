@@ -126,7 +126,10 @@ final class Ladder {
         volts = emf - amps * ohms;
         if (plain) {
             packAmps[0] = amps;
-            Arrays.fill(cellAmps, amps);
+            double[] each = cellAmps;
+            for (int cell = 0; cell < each.length; cell++) {
+                each[cell] = amps;
+            }
         } else {
             share(cellEmf, cellOhms);
         }

@@ -55,7 +55,7 @@ final class Network implements Moment {
         firstAmps = new double[cells.size()];
         mean = new Ladder(bench, bleedAmps);
         instant = new Ladder(bench, bleedAmps);
-        bank.complete(now);
+        bank.begin(now);
         instant.solve(now.emf, now.r0, demand);
     }
 
