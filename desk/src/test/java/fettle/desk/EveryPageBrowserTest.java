@@ -36,6 +36,8 @@ final class EveryPageBrowserTest {
             "/kit/add/craft",
             "/kit/add/chargers",
             "/kit/add/sources",
+            "/kit/add/servos",
+            "/setups/craft?name=Harrier",
             "/kit/edit/packs?name=P02",
             "/kit/edit/chargers?name=bench-pair");
     private static final String NO_SUCH_PAGE = "/kit/packs/NONE";

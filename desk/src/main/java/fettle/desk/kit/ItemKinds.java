@@ -4,6 +4,8 @@ import static fettle.desk.frame.Figures.NOT_KNOWN;
 
 import fettle.desk.frame.Figures;
 import fettle.engine.cell.Chemistry;
+import fettle.engine.control.servo.Rating;
+import fettle.engine.control.servo.Servo;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.CraftKind;
 import fettle.engine.pack.Pack;
@@ -15,6 +17,7 @@ import fettle.engine.units.TradeUnit;
 import fettle.workshop.ChargerForm;
 import fettle.workshop.CraftForm;
 import fettle.workshop.PackForm;
+import fettle.workshop.ServoForm;
 import fettle.workshop.SourceForm;
 import fettle.workshop.Workshop;
 import java.util.Arrays;
@@ -23,7 +26,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The four kinds of kit. */
+/** The kinds of kit. */
 public final class ItemKinds {
     private static final List<String> CHEMISTRIES =
             Arrays.stream(Chemistry.values()).map(Chemistry::label).toList();
@@ -198,11 +201,48 @@ public final class ItemKinds {
                     SourceForm::toSource,
                     SourceForm::of));
 
+    private static final ItemKind<Servo> SERVOS = new ItemKind<>(
+            "servos",
+            "Servos",
+            "servo",
+            "With a servo's data by voltage its margin can be told at the voltage that is left.",
+            Workshop::servos,
+            Servo::name,
+            List.of(Column.figure("Centre"), Column.figure("For 100 µs"), Column.words("Torque by voltage")),
+            servo -> List.of(
+                    TradeUnit.MICROSECOND.print(servo.scale().centreSeconds(), 0),
+                    TradeUnit.DEGREE.print(servo.scale().radiansPerPulseSecond() * TradeUnit.MICROSECOND.toSi(100), 1),
+                    servo.ratings().rising().stream().map(ItemKinds::torque).collect(Collectors.joining("; "))),
+            ItemForm.over(
+                    ServoForm.class,
+                    List.of(
+                            Field.line("name", "Name", "the name you use on the bench")
+                                    .asNeeded(),
+                            Field.lines(
+                                            "ratings",
+                                            "Data by voltage",
+                                            "one voltage a line: volts, torque, time for 60°, currents, e.g. 6V 5.5kgcm"
+                                                    + " 0.12s idle 8mA moving 0.25A stall 1.6A")
+                                    .asNeeded(),
+                            Field.line(
+                                    "centre", "Centre pulse", "1500 µs if nothing is written; 760 µs for some tails"),
+                            Field.line("turn", "Angle for 100 µs", "10° if nothing is written; measure it"),
+                            Field.line("span", "Pulse to its stop", "from its centre; 500 µs if nothing is written"),
+                            Field.line("frame", "Fastest frame rate", "50 Hz if nothing is written"),
+                            Field.line("deadBand", "Dead band", "5 µs if nothing is written")),
+                    ServoForm::toServo,
+                    ServoForm::of));
+
     private ItemKinds() {}
 
     /** All kinds, in the order of the Kit page. */
     public static List<ItemKind<?>> all() {
-        return List.of(PACKS, CRAFT, CHARGERS, SOURCES);
+        return List.of(PACKS, CRAFT, CHARGERS, SOURCES, SERVOS);
+    }
+
+    private static String torque(Rating rating) {
+        return TradeUnit.VOLT.print(rating.volts(), 1) + " "
+                + TradeUnit.KILOGRAM_FORCE_CENTIMETRE.print(rating.stallNewtonMetres(), 1);
     }
 
     private static String port(Port port) {

@@ -1,4 +1,4 @@
-/** Kit: packs, craft, chargers and sources; adding, editing, retiring and restoring them. */
+/** Kit: packs, craft, chargers, sources and servos; adding, editing, retiring and restoring them. */
 @NullMarked
 package fettle.desk.kit;
 

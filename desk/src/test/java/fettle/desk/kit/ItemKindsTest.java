@@ -8,6 +8,7 @@ import fettle.engine.units.InputException;
 import fettle.workshop.ChargerForm;
 import fettle.workshop.CraftForm;
 import fettle.workshop.PackForm;
+import fettle.workshop.ServoForm;
 import fettle.workshop.SourceForm;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -18,7 +19,8 @@ import org.junit.jupiter.api.Test;
 final class ItemKindsTest {
     @Test
     void asksForEveryWordOfTheWorkshopsForms() {
-        List<Class<?>> forms = List.of(PackForm.class, CraftForm.class, ChargerForm.class, SourceForm.class);
+        List<Class<?>> forms =
+                List.of(PackForm.class, CraftForm.class, ChargerForm.class, SourceForm.class, ServoForm.class);
 
         for (int kind = 0; kind < forms.size(); kind++) {
             assertThat(ItemKinds.all().get(kind).form().fields())

@@ -15,6 +15,14 @@ public final class DemoBook {
     private static final String ACTOR = "club";
     private static final Duration ENTERED_AFTER = Duration.ofMinutes(2);
 
+    private static final Duration BEFORE_FLOATS = Duration.ofDays(62);
+    private static final Duration AFTER_FLOATS = Duration.ofDays(9);
+
+    /** Pulses beyond which the left aileron binds, before and after its rod was bent [µs]. */
+    private static final double FREE = 1915;
+
+    private static final double FOULED = 1868;
+
     private DemoBook() {}
 
     /**
@@ -37,7 +45,10 @@ public final class DemoBook {
             DemoKit.sources().forEach(workshop.sources()::add);
             DemoKit.chargers().forEach(workshop.chargers()::add);
             DemoKit.craft().forEach(workshop.craft()::add);
+            DemoControls.servos().forEach(workshop.servos()::add);
             List<Entry> entries = entries(workshop, stories);
+            entries.addAll(controls(workshop, now));
+            entries.sort(Comparator.comparing(Entry::at)); // stable: a pack is registered before its first check
             progress.accept("entering " + stories.size() + " packs and eight months of checks, charges and runs …");
             for (Entry entry : entries) {
                 clock.set(entry.at());
@@ -65,8 +76,25 @@ public final class DemoBook {
                             run.endedAt().plus(ENTERED_AFTER),
                             () -> workshop.entries().addRun(tag, run, ""))));
         }
-        entries.sort(Comparator.comparing(Entry::at)); // stable: a pack is registered before its first check
         return entries;
+    }
+
+    /** The trainer's set-up before and after the floats, with a sweep each time. */
+    private static List<Entry> controls(Workshop workshop, Instant now) {
+        Instant before = now.minus(BEFORE_FLOATS);
+        Instant after = now.minus(AFTER_FLOATS);
+        return List.of(
+                new Entry(before, () -> sweep(workshop, FREE)),
+                new Entry(before, () -> workshop.setUps().add(DemoControls.CRAFT, DemoControls.BEFORE, null, "")),
+                new Entry(after, () -> sweep(workshop, FOULED)),
+                new Entry(
+                        after,
+                        () -> workshop.setUps()
+                                .add(DemoControls.CRAFT, DemoControls.AFTER, null, "floats on, aileron rod re-bent")));
+    }
+
+    private static void sweep(Workshop workshop, double bindsBeyond) {
+        workshop.setUps().keep(DemoControls.CRAFT, "left aileron", "left-aileron.csv", DemoControls.sweep(bindsBeyond));
     }
 
     private record Entry(Instant at, Runnable make) {}
