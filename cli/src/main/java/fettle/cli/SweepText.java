@@ -55,7 +55,7 @@ final class SweepText {
                 TradeUnit.MICROSECOND,
                 1,
                 lines);
-        figure("least current at", micros(result.leastLoadSeconds()), lines);
+        figure("lightest around", micros(result.leastLoadSeconds()), lines);
         figure(
                 "at the ends",
                 String.format(

@@ -33,17 +33,17 @@ public enum TradeUnit {
     MICROSECOND("µs", 1e-6, 0),
     HERTZ("Hz", 1, 0),
     DEGREE("°", Math.PI / 180, 0),
+    MILLIMETRE("mm", 1e-3, 0),
+    INCH("in", 0.0254, 0),
     METRE("m", 1, 0),
     FOOT("ft", 0.3048, 0),
     METRE_PER_SECOND("m/s", 1, 0),
     KILOMETRE_PER_HOUR("km/h", 1 / 3.6, 0),
     MILE_PER_HOUR("mph", 0.44704, 0),
     KNOT("kn", 1852.0 / 3600, 0),
-    NEWTON_METRE("N·m", 1, 0),
-    MILLIMETRE("mm", 1e-3, 0),
-    INCH("in", 0.0254, 0),
     KILOGRAM_FORCE_CENTIMETRE("kg·cm", 0.0980665, 0),
-    OUNCE_FORCE_INCH("oz·in", 0.00706155181422604375, 0);
+    OUNCE_FORCE_INCH("oz·in", 0.00706155181422604375, 0),
+    NEWTON_METRE("N·m", 1, 0);
 
     private static final int MOST_ADDED_DECIMALS = 2;
 

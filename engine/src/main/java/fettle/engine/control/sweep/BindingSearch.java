@@ -18,6 +18,12 @@ final class BindingSearch {
     /** Least slope beyond the bend [A/s]: 1 mA/µs; springs, hinge tape and air loads rise more gently. */
     private static final double LEAST_SLOPE = 1000;
 
+    /** Share of the side within which a rise that begins there is load, unless it is steep. */
+    private static final double NEAR_THE_MIDDLE = 0.25;
+
+    /** Least slope of binding that begins there [A/s]: 4 mA/µs; hinges, seals and springs seldom load that steeply. */
+    private static final double STEEP_NEAR_THE_MIDDLE = 4000;
+
     /** How much steeper than the load before it. */
     private static final double STEEPER = 2;
 
@@ -50,11 +56,17 @@ final class BindingSearch {
         double rise = stick.slopeChange() * (side.pulses()[side.size() - 1] - stick.bendSeconds());
         double slope = stick.slopeBefore() + stick.slopeChange();
         boolean binds = rise >= Math.max(LEAST_RISE, LEAST_RISE_NOISES * noise)
-                && slope >= LEAST_SLOPE
+                && slope >= leastSlope(side, stick)
                 && stick.slopeChange() >= STEEPER * Math.abs(stick.slopeBefore())
                 && stick.gain() >= LEAST_GAIN
                 && stick.overParabola() >= LEAST_OVER_PARABOLA;
         return binds ? Optional.of(new Binding(place(side, stick), slope, seenRise(side))) : Optional.empty();
+    }
+
+    private static double leastSlope(Samples side, BrokenStick stick) {
+        double middle = side.pulses()[0];
+        double length = side.pulses()[side.size() - 1] - middle;
+        return stick.bendSeconds() - middle < NEAR_THE_MIDDLE * length ? STEEP_NEAR_THE_MIDDLE : LEAST_SLOPE;
     }
 
     private static Estimate place(Samples side, BrokenStick stick) {

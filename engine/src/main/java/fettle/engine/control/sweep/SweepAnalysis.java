@@ -72,7 +72,7 @@ public final class SweepAnalysis {
                 low,
                 high,
                 span(sweep, low, high),
-                leastLoad(free),
+                free.pulses()[middle(free, noise)],
                 ends,
                 SpikeSearch.places(readings, noise),
                 HotSpotSearch.of(free, noise),
@@ -204,15 +204,6 @@ public final class SweepAnalysis {
 
     private static double margin(Binding binding) {
         return MARGIN + DEVIATIONS * binding.pulseSeconds().standardDeviation();
-    }
-
-    private static double leastLoad(Samples free) {
-        double[] smooth = free.smoothed(SMOOTH);
-        int least = 0;
-        for (int at = 1; at < smooth.length; at++) {
-            least = smooth[at] < smooth[least] ? at : least;
-        }
-        return free.pulses()[least];
     }
 
     /** Current in the quarter of the free travel around its lightest stretch [A]. */

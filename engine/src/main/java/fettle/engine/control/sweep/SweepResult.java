@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param low where binding begins on the side of short pulses; {@code null} if it does not within the sweep
  * @param high where it begins on the side of long pulses; {@code null} if it does not
  * @param span suggested end points
- * @param leastLoadSeconds pulse with the least current [s]
+ * @param leastLoadSeconds pulse in the middle of the lightest stretch [s]
  * @param ends current at both ends of the sweep
  * @param spikes readings that stand out
  * @param hotSpots stretches of heavier running

@@ -51,6 +51,21 @@ class SweepAnalysisTest {
     }
 
     @Test
+    void loadThatGrowsAllTheWayFromTheMiddleIsNoBinding() {
+        SweepResult result = SweepAnalysis.of(Sweep.of(
+                sweep(1000, 2000, pulse -> 0.2 + (pulse < 1500 ? 0.38 : 0.96) * Math.abs(pulse - 1500) / 500)));
+
+        assertThat(ids(result)).contains("unequal-load", "near-stall").doesNotContain("binds-low", "binds-high");
+    }
+
+    @Test
+    void jamCloseToTheMiddleIsStillBinding() {
+        SweepResult result = SweepAnalysis.of(Sweep.of(sweep(1000, 2000, binding(0, 1600))));
+
+        assertThat(result.high().pulseSeconds().value()).isCloseTo(1600 * MICRO, within(8 * MICRO));
+    }
+
+    @Test
     void spikeAtOnePlaceInBothPassesIsAWornTrack() {
         DoubleUnaryOperator worn = pulse -> 0.2 + (Math.abs(pulse - 1600) < 1 ? 0.4 : 0);
         List<SweepPoint> both = new ArrayList<>(sweep(1000, 2000, worn));
