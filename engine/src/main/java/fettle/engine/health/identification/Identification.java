@@ -21,6 +21,8 @@ public final class Identification {
     private static final double MOST_WEIGHT_STEPS = 3; // a row at rest counts for so many quick rows at most
     private static final double LEAST_DELAY_SHARE =
             0.2; // of a row: a smaller delay is taken as none, for it trades with R0
+    private static final int MOST_ROWS =
+            20_000; // longer windows are averaged in blocks; a pair quicker than these is lost
     private static final double QUICK_SHARE = 0.1;
 
     private Identification() {}
@@ -32,22 +34,31 @@ public final class Identification {
      */
     public static IdentifiedCircuit of(LoadWindow window, CellBelief belief, PairCount count) {
         refuseSteady(window, belief);
-        double[] weights = window.timeWeights(MOST_WEIGHT_STEPS * window.stepSeconds(QUICK_SHARE));
         double guessed = SensorDelay.of(window);
-        boolean delayFree = Math.abs(guessed) > LEAST_DELAY_SHARE * window.stepSeconds(QUICK_SHARE);
-        double delay = delayFree ? guessed : 0;
-        Optional<CircuitFit> one =
-                count == PairCount.TWO ? Optional.empty() : fit(1, window, belief, delay, delayFree, weights);
-        Optional<CircuitFit> two =
-                count == PairCount.ONE ? Optional.empty() : fit(2, window, belief, delay, delayFree, weights);
-        CircuitFit chosen = chosen(one, two);
-        return told(chosen, window, delayFree);
+        double step = window.stepSeconds(QUICK_SHARE);
+        double delay = Math.abs(guessed) > LEAST_DELAY_SHARE * step ? guessed : 0;
+        int block = (window.rows() + MOST_ROWS - 1) / MOST_ROWS;
+        if (block > 1) {
+            IdentifiedCircuit found = of(window.averaged(block, delay), belief, count, new Delay(0, false));
+            return found.readFrom(window.rows(), new Estimate(delay, 0.5 * step, List.of()));
+        }
+        return of(window, belief, count, new Delay(delay, delay != 0));
+    }
+
+    /** The delay to start from, and whether it is sought or kept. */
+    private record Delay(double seconds, boolean free) {}
+
+    private static IdentifiedCircuit of(LoadWindow window, CellBelief belief, PairCount count, Delay delay) {
+        double[] weights = window.timeWeights(MOST_WEIGHT_STEPS * window.stepSeconds(QUICK_SHARE));
+        Optional<CircuitFit> one = count == PairCount.TWO ? Optional.empty() : fit(1, window, belief, delay, weights);
+        Optional<CircuitFit> two = count == PairCount.ONE ? Optional.empty() : fit(2, window, belief, delay, weights);
+        return told(chosen(one, two), window, delay.free());
     }
 
     private static Optional<CircuitFit> fit(
-            int pairs, LoadWindow window, CellBelief belief, double delay, boolean delayFree, double[] weights) {
-        return StartSearch.starts(window, belief, delay, weights, pairs).stream()
-                .map(start -> new CircuitFit(window, belief, start, delayFree, weights))
+            int pairs, LoadWindow window, CellBelief belief, Delay delay, double[] weights) {
+        return StartSearch.starts(window, belief, delay.seconds(), weights, pairs).stream()
+                .map(start -> new CircuitFit(window, belief, start, delay.free(), weights))
                 .min(Comparator.comparingDouble(CircuitFit::misfit))
                 .map(CircuitFit::refined);
     }

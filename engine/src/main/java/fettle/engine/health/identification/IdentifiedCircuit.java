@@ -35,6 +35,22 @@ public record IdentifiedCircuit(
         doubts = List.copyOf(doubts);
     }
 
+    /** The same, read from more rows than the averages it was found in. */
+    IdentifiedCircuit readFrom(int allRows, Estimate delay) {
+        return new IdentifiedCircuit(
+                r0,
+                pairs,
+                startCharge,
+                capacityCoulombs,
+                delay,
+                kelvins,
+                rmsVolts,
+                allRows,
+                effectiveSamples,
+                spikes,
+                doubts);
+    }
+
     /** Voltage drop per ampere so long after a step of current [Ω], charge taken out left aside. */
     public double stepOhms(double secondsAfter) {
         double sum = r0.value();

@@ -112,6 +112,21 @@ public final class LoadWindow {
                 kelvins);
     }
 
+    /** Means of so many neighbouring rows each, the current read later by a delay; a rest of fewer rows is left out. */
+    LoadWindow averaged(int size, double delaySeconds) {
+        double[] delayed = ampsDelayed(delaySeconds);
+        int blocks = rows() / size;
+        double[][] means = new double[3][blocks];
+        for (int block = 0; block < blocks; block++) {
+            for (int row = block * size; row < (block + 1) * size; row++) {
+                means[0][block] += seconds[row] / size;
+                means[1][block] += delayed[row] / size;
+                means[2][block] += volts[row] / size;
+            }
+        }
+        return new LoadWindow(means[0], means[1], means[2], kelvins);
+    }
+
     /** The current as the volts saw it: read later by a delay [A]. */
     double[] ampsDelayed(double delaySeconds) {
         if (delaySeconds == 0) {

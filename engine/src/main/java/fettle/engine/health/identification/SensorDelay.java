@@ -15,6 +15,7 @@ final class SensorDelay {
     private static final int REACH = 5;
     private static final double EVEN = 0.25; // rows further from the usual step than this share are left out
     private static final double QUICK_SHARE = 0.1; // loggers often slow down at rest: the quick rows tell
+    private static final int MOST_ROWS = 50_000; // enough steps to tell a delay
     private static final double RIDGE = 1e-9;
 
     private SensorDelay() {}
@@ -26,7 +27,8 @@ final class SensorDelay {
         double[][] normal = new double[size][size];
         double[] right = new double[size];
         double[] steps = new double[size];
-        for (int row = REACH + 1; row < window.rows() - REACH; row++) {
+        int end = Math.min(MOST_ROWS, window.rows() - REACH);
+        for (int row = REACH + 1; row < end; row++) {
             if (!isEven(window, row, step)) {
                 continue;
             }
