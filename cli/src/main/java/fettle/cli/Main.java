@@ -29,6 +29,7 @@ public final class Main {
             TraceWord.AddTrace.class,
             TraceWord.ListTraces.class,
             TraceWord.ShowTrace.class,
+            TraceWord.ResistanceOfTrace.class,
             TraceWord.ExportTrace.class);
 
     private static final List<Class<?>> SET_UP_WORDS =

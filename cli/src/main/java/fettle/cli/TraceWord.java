@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.engine.health.TraceHealth;
 import fettle.workshop.KeptTrace;
 import fettle.workshop.TraceAdded;
 import fettle.workshop.TraceChoices;
@@ -150,6 +151,29 @@ final class TraceWord {
             try (Workshop workshop = session.open()) {
                 KeptTrace trace = workshop.traces().find(id);
                 session.print(trace, TraceText.full(trace, session.zone()));
+            }
+        }
+    }
+
+    /** {@code fettle trace resistance}. */
+    @Command(
+            name = "resistance",
+            description = "Finds each cell's resistance in the longest run of a trace.",
+            footer = {"", "For example:", "  fettle trace resistance 1"})
+    static final class ResistanceOfTrace implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(paramLabel = "NUMBER", description = "Its number, as trace list shows it.")
+        private long id;
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                KeptTrace trace = workshop.traces().find(id);
+                TraceHealth health =
+                        workshop.traces().health(trace, workshop.traces().read(id));
+                session.print(health, ResistanceText.of(health));
             }
         }
     }

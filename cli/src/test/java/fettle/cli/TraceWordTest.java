@@ -41,6 +41,7 @@ final class TraceWordTest {
         assertThat(shell.line("trace list").out()).contains("P07", "333 mAh out", "flight.csv");
         assertThat(shell.line("trace show 1").out()).contains("trace 1 of P07", "passed 333 mAh out; 3.70 Wh out");
         assertThat(shell.line("trace show 1 --json").out()).contains("\"sha256\"");
+        assertThat(shell.line("trace resistance 1").out()).containsAnyOf("R0 ", "cannot be told");
         done(shell.line("undo"));
         assertThat(shell.line("trace list").out()).isBlank();
     }

@@ -18,6 +18,7 @@ import fettle.book.store.Items;
 import fettle.book.store.JournalRow;
 import fettle.book.store.Stored;
 import fettle.book.store.TraceFiles;
+import fettle.engine.health.TraceHealth;
 import fettle.engine.pack.Pack;
 import fettle.engine.trace.Trace;
 import fettle.engine.trace.TraceLimits;
@@ -137,6 +138,11 @@ public final class Traces {
                 trace.cellVolts(),
                 trace.temperatureKelvins(),
                 record.startedAt());
+    }
+
+    /** What the samples of a trace say of its pack's resistance. Computed anew each time. */
+    public TraceHealth health(KeptTrace trace, Trace samples) {
+        return TraceHealth.of(samples, ledger.use(() -> packs.stored(trace.pack())).item());
     }
 
     /**

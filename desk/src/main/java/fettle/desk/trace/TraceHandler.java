@@ -3,6 +3,7 @@ package fettle.desk.trace;
 import fettle.desk.frame.Pages;
 import fettle.desk.frame.Place;
 import fettle.desk.json.Shapes;
+import fettle.engine.health.TraceHealth;
 import fettle.engine.trace.Trace;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
@@ -126,7 +127,16 @@ public final class TraceHandler {
                 "trace/trace",
                 Place.TRACES,
                 "Trace " + trace.id() + " of " + trace.pack(),
-                TracePage.of(trace, pages.figures()));
+                TracePage.of(trace, health(trace), pages.figures()));
+    }
+
+    /** What can be told of resistance; a trace too long to be held at once only says so. */
+    private TraceHealth health(KeptTrace trace) {
+        try {
+            return workshop.traces().health(trace, recent.read(trace.id()));
+        } catch (InputException tooLong) {
+            return new TraceHealth(List.of(), List.of(String.valueOf(tooLong.getMessage())));
+        }
     }
 
     private void lines(Context ctx) {

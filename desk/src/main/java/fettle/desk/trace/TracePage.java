@@ -1,6 +1,7 @@
 package fettle.desk.trace;
 
 import fettle.desk.frame.Figures;
+import fettle.engine.health.TraceHealth;
 import fettle.engine.trace.Count;
 import fettle.engine.trace.SegmentRecord;
 import fettle.engine.trace.TraceEvent;
@@ -17,6 +18,8 @@ import java.util.List;
  * @param facts name and value of each figure
  * @param segments what the pack did
  * @param events what went wrong
+ * @param resistance each cell's resistance in the longest run; empty if it cannot be told
+ * @param resistanceRemarks what was assumed of it
  * @param remarks what was mended, cannot be known or is doubtful
  * @param writable whether it can be written in the open format
  */
@@ -27,6 +30,8 @@ public record TracePage(
         List<Fact> facts,
         List<SegmentRow> segments,
         List<EventRow> events,
+        List<ResistanceRow> resistance,
+        List<String> resistanceRemarks,
         List<String> remarks,
         boolean writable) {
 
@@ -39,7 +44,7 @@ public record TracePage(
     /** One event; {@code at} in seconds for the picture. */
     public record EventRow(String when, String sentence, double at) {}
 
-    static TracePage of(KeptTrace trace, Figures figures) {
+    static TracePage of(KeptTrace trace, TraceHealth health, Figures figures) {
         TraceRecord record = trace.record();
         return new TracePage(
                 trace.id(),
@@ -50,6 +55,8 @@ public record TracePage(
                         .map(segment -> row(segment, record.hasCurrent()))
                         .toList(),
                 record.events().stream().map(TracePage::row).toList(),
+                health.cells().stream().map(ResistanceRow::of).toList(),
+                health.remarks(),
                 record.remarks(),
                 record.hasCurrent());
     }
