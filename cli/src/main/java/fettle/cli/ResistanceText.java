@@ -30,8 +30,7 @@ final class ResistanceText {
             for (IdentifiedPair pair : circuit.pairs()) {
                 lines.addAll(Wrapped.lines(
                         "pair",
-                        TradeUnit.MILLIOHM.print(pair.ohms(), 1) + ", "
-                                + TradeUnit.SECOND.print(pair.seconds(), 1)));
+                        TradeUnit.MILLIOHM.print(pair.ohms(), 1) + ", " + TradeUnit.SECOND.print(pair.seconds(), 1)));
             }
             lines.addAll(Wrapped.lines(
                     "left",

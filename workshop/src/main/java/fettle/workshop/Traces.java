@@ -142,7 +142,8 @@ public final class Traces {
 
     /** What the samples of a trace say of its pack's resistance. Computed anew each time. */
     public TraceHealth health(KeptTrace trace, Trace samples) {
-        return TraceHealth.of(samples, ledger.use(() -> packs.stored(trace.pack())).item());
+        return TraceHealth.of(
+                samples, ledger.use(() -> packs.stored(trace.pack())).item());
     }
 
     /**
