@@ -49,7 +49,7 @@ final class DialectSniffer {
                         "file",
                         file + " holds no rows of figures: no line has two or more numbers between commas, semicolons,"
                                 + " tabs or bars. Export the log as CSV and give that file."));
-        return found(best, encoding);
+        return found(best, encoding, Dialect.Quotes.of(beginning));
     }
 
     private static Parted part(String text, char separator, char decimal) {
@@ -104,7 +104,11 @@ final class DialectSniffer {
     }
 
     static boolean isComment(CsvRecord row) {
-        String first = row.getField(0);
+        return isComment(row.getField(0));
+    }
+
+    /** Whether a row whose first field is this is a comment. */
+    static boolean isComment(String first) {
         int at = 0;
         while (at < first.length() && first.charAt(at) <= ' ') {
             at++;
@@ -112,7 +116,7 @@ final class DialectSniffer {
         return at < first.length() && (COMMENT_SIGNS.indexOf(first.charAt(at)) >= 0 || first.startsWith("//", at));
     }
 
-    private static Found found(Parted way, String encoding) {
+    private static Found found(Parted way, String encoding, Dialect.Quotes quotes) {
         int width = usualWidth(way.rows(), way.decimal());
         int data = firstData(way, width);
         int at = data - 1;
@@ -132,7 +136,8 @@ final class DialectSniffer {
                 way.separator(),
                 way.decimal(),
                 heading == null ? 0 : heading.getStartingLineNumber(),
-                way.rows().get(data).getStartingLineNumber());
+                way.rows().get(data).getStartingLineNumber(),
+                quotes);
         return new Found(
                 dialect, headings, units, way.rows().subList(data, way.rows().size()));
     }

@@ -20,24 +20,29 @@ final class NumberText {
      * @throws NumberFormatException if it is neither
      */
     static double read(String field, char decimal) {
-        int at = 0;
-        int end = field.length();
-        while (at < end && field.charAt(at) <= ' ') {
+        return read(field.toCharArray(), 0, field.length(), decimal);
+    }
+
+    /** The same of characters {@code begin} (inclusive) to {@code stop} (exclusive). */
+    static double read(char[] text, int begin, int stop, char decimal) {
+        int at = begin;
+        int end = stop;
+        while (at < end && text[at] <= ' ') {
             at++;
         }
-        while (end > at && field.charAt(end - 1) <= ' ') {
+        while (end > at && text[end - 1] <= ' ') {
             end--;
         }
-        boolean negative = at < end && (field.charAt(at) == '-' || field.charAt(at) == '\u2212');
         int from = at;
-        if (at < end && (negative || field.charAt(at) == '+')) {
+        boolean negative = at < end && (text[at] == '-' || text[at] == '\u2212');
+        if (at < end && (negative || text[at] == '+')) {
             at++;
         }
         long digits = 0;
         int count = 0;
         int decimals = -1;
-        for (; at < end; at++) {
-            char each = field.charAt(at);
+        for (; at < end && count <= MOST_DIGITS; at++) {
+            char each = text[at];
             if (each >= '0' && each <= '9') {
                 digits = digits * 10 + (each - '0');
                 count++;
@@ -45,14 +50,11 @@ final class NumberText {
             } else if (each == decimal && decimals < 0) {
                 decimals = 0;
             } else {
-                return slow(field.substring(from, end), decimal);
-            }
-            if (count > MOST_DIGITS) {
-                return slow(field.substring(from, end), decimal);
+                return slow(new String(text, from, end - from), decimal);
             }
         }
-        if (count == 0) {
-            return slow(field.substring(from, end), decimal);
+        if (count == 0 || count > MOST_DIGITS) {
+            return slow(new String(text, from, end - from), decimal);
         }
         double value = digits / TENS[Math.max(0, decimals)];
         return negative ? -value : value;

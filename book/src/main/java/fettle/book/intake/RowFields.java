@@ -1,6 +1,5 @@
 package fettle.book.intake;
 
-import de.siegmar.fastcsv.reader.CsvRecord;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -18,6 +17,7 @@ final class RowFields {
     private final Optional<Column> wallClock;
     private final @Nullable Column[] places;
     private final double currentFactor;
+    private final boolean stamped;
     private final List<Column> columns;
 
     RowFields(String file, Preview preview) {
@@ -27,6 +27,7 @@ final class RowFields {
         this.decimal = preview.dialect().decimal();
         this.columns = mapping.columns();
         this.time = mapping.of(ColumnRole.TIME).orElseThrow();
+        this.stamped = time.unit().isStamp();
         this.date = mapping.of(ColumnRole.DATE);
         this.wallClock = mapping.of(ColumnRole.WALL_CLOCK);
         List<Column> cells = mapping.cells();
@@ -46,31 +47,28 @@ final class RowFields {
     }
 
     /** Whether a row is the headings once more, as loggers write that append. */
-    boolean isHeading(CsvRecord row) {
+    boolean isHeading(LogRow row) {
         int same = 0;
         for (Column column : columns) {
-            same += column.index() < row.getFieldCount()
-                            && row.getField(column.index()).strip().equals(column.name())
-                    ? 1
-                    : 0;
+            same += row.field(column.index()).strip().equals(column.name()) ? 1 : 0;
         }
         return same >= 2;
     }
 
     /** The row's stamp [s]; {@code NaN} if it has none. */
-    double seconds(CsvRecord row) {
-        String field = field(row, time);
-        if (field.isBlank()) {
+    double seconds(LogRow row) {
+        if (row.isBlank(time.index())) {
             return Double.NaN;
         }
-        if (!time.unit().isStamp()) {
+        if (!stamped) {
             return time.unit().toSi(number(row, time));
         }
+        String field = row.field(time.index());
         try {
             double seconds = Stamps.seconds(field, time.unit());
             if (date.isPresent() && time.unit() == ColumnUnit.CLOCK) {
                 seconds += Stamps.DAY_SECONDS
-                        * Stamps.day(field(row, date.get()), date.get().unit());
+                        * Stamps.day(row.field(date.get().index()), date.get().unit());
             }
             return seconds;
         } catch (NumberFormatException wrong) {
@@ -81,9 +79,9 @@ final class RowFields {
 
     /** The instant of a row, where the log says it. */
     @Nullable
-    Instant instant(CsvRecord row, ZoneId zone) {
+    Instant instant(LogRow row, ZoneId zone) {
         Column dated = wallClock.orElse(time);
-        String field = field(row, dated);
+        String field = row.field(dated.index());
         if (dated.unit().isUnix()) {
             double seconds = dated.unit().toSi(number(row, dated));
             return Double.isFinite(seconds) ? Instant.ofEpochMilli(Math.round(seconds * 1000)) : null;
@@ -102,7 +100,7 @@ final class RowFields {
     }
 
     /** The figures in the order of {@link Samples}; {@code NaN} where missing. */
-    double[] values(CsvRecord row) {
+    double[] values(LogRow row) {
         double[] values = new double[places.length];
         for (int i = 0; i < values.length; i++) {
             Column column = places[i];
@@ -113,23 +111,19 @@ final class RowFields {
         return values;
     }
 
-    private double number(CsvRecord row, Column column) {
-        String field = field(row, column);
+    private double number(LogRow row, Column column) {
         try {
-            return NumberText.read(field, decimal);
+            return row.number(column.index(), decimal);
         } catch (NumberFormatException wrong) {
+            String field = row.field(column.index());
             throw new FieldException(
                     where(row, column) + "\"" + shown(field) + "\" is not a number; expected a decimal "
                             + (decimal == ',' ? "comma" : "point") + ". Correct or delete the line.");
         }
     }
 
-    private static String field(CsvRecord row, Column column) {
-        return column.index() < row.getFieldCount() ? row.getField(column.index()) : "";
-    }
-
-    private String where(CsvRecord row, Column column) {
-        return file + " line " + row.getStartingLineNumber() + ", " + column.label() + ": ";
+    private String where(LogRow row, Column column) {
+        return file + " line " + row.line() + ", " + column.label() + ": ";
     }
 
     private static String shown(String field) {

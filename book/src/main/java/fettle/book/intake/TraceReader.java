@@ -2,7 +2,6 @@ package fettle.book.intake;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import fettle.engine.trace.Trace;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
@@ -94,9 +93,8 @@ public final class TraceReader {
                     .toList());
         }
         try (LogText.Opened text = LogText.open(file, progress);
-                CsvReader<CsvRecord> csv =
-                        Dialect.rows(text.reader(), preview.dialect().separator())) {
-            for (CsvRecord row : csv) {
+                CsvReader<LogRow> csv = preview.dialect().fastRows(text.reader())) {
+            for (LogRow row : csv) {
                 take(row);
             }
         } catch (CsvParseException malformed) {
@@ -139,8 +137,8 @@ public final class TraceReader {
                         + "). Copy it from the logger again.");
     }
 
-    private void take(CsvRecord row) {
-        if (row.getStartingLineNumber() < preview.dialect().firstDataLine() || DialectSniffer.isComment(row)) {
+    private void take(LogRow row) {
+        if (row.line() < preview.dialect().firstDataLine() || row.isComment()) {
             return;
         }
         try {
@@ -151,7 +149,7 @@ public final class TraceReader {
                     startedAt = fields.instant(row, zone);
                 }
                 rows++;
-                timeLine.add(stamp, values, row.getStartingLineNumber());
+                timeLine.add(stamp, values, row.line());
             }
         } catch (FieldException wrong) {
             if (fields.isHeading(row)) {
