@@ -30,7 +30,8 @@ public final class Main {
             TraceWord.ListTraces.class,
             TraceWord.ShowTrace.class,
             TraceWord.ResistanceOfTrace.class,
-            TraceWord.ExportTrace.class);
+            TraceWord.ExportTrace.class,
+            TraceWord.TellRegisters.class);
 
     private static final List<Class<?>> SET_UP_WORDS =
             List.of(SetUpWord.AddSheet.class, SetUpWord.ShowSheet.class, SetUpWord.ListSheets.class);

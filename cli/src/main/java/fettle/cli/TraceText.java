@@ -7,6 +7,7 @@ import fettle.engine.trace.TraceEvent;
 import fettle.engine.trace.TraceRecord;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.KeptTrace;
+import fettle.workshop.RegisterReading;
 import fettle.workshop.TracePreview;
 import fettle.workshop.TraceWords;
 import java.time.Instant;
@@ -90,6 +91,18 @@ final class TraceText {
         lines.addAll(Wrapped.lines("positive", preview.positive() + ": " + preview.why()));
         preview.rows().forEach(row -> lines.add("  " + String.join(" | ", row)));
         preview.questions().forEach(question -> lines.addAll(Wrapped.lines("ask", question)));
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    static String registers(RegisterReading reading) {
+        List<String> lines = new ArrayList<>();
+        for (RegisterReading.Entry entry : reading.registers()) {
+            lines.add(String.format(Locale.ROOT, "%-24s %s  %s", entry.name(), entry.raw(), entry.meaning()));
+        }
+        if (!reading.check().isEmpty()) {
+            lines.add("to take it as a check: fettle check TAG " + reading.check());
+        }
+        reading.remarks().forEach(remark -> lines.addAll(Wrapped.lines("note", remark)));
         return String.join(System.lineSeparator(), lines);
     }
 

@@ -2,6 +2,8 @@ package fettle.cli;
 
 import fettle.engine.health.TraceHealth;
 import fettle.workshop.KeptTrace;
+import fettle.workshop.RegisterReading;
+import fettle.workshop.Registers;
 import fettle.workshop.TraceAdded;
 import fettle.workshop.TraceChoices;
 import fettle.workshop.TracePreview;
@@ -199,6 +201,31 @@ final class TraceWord {
                 workshop.traces().export(id, file);
                 session.print(List.of(file.toString()), "wrote trace " + id + " to " + file);
             }
+        }
+    }
+
+    /** {@code fettle trace registers}. */
+    @Command(
+            name = "registers",
+            mixinStandardHelpOptions = true,
+            description = "Tells what a dump of a pack's registers says (Smart Battery Data Specification 1.1).",
+            footer = {
+                "",
+                "The file lists one register a line, by name or command code, then its raw word:",
+                "  Voltage,0x3138",
+                "  0x0A 65535"
+            })
+    static final class TellRegisters implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(paramLabel = "FILE", description = "The dump.")
+        private Path file = Path.of("");
+
+        @Override
+        public void run() {
+            RegisterReading reading = Registers.read(file);
+            session.print(reading, TraceText.registers(reading));
         }
     }
 }

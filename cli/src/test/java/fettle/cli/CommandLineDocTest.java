@@ -46,12 +46,13 @@ final class CommandLineDocTest {
         }
     }
 
-    /** The logs the examples read: a run at 20 A for a minute, and a servo that binds from 1850 µs on. */
+    /** The logs the examples read: a run at 20 A for a minute, registers at rest, and a servo that binds from 1850 µs on. */
     private void writeLogs() throws IOException {
         String flight = IntStream.range(0, 180)
                 .mapToObj(second -> second + (second >= 60 && second < 120 ? ",14.8,20" : ",16.4,0"))
                 .collect(Collectors.joining("\n", "time [s],voltage [V],current [A]\n", "\n"));
         Files.writeString(home.resolve("flight.csv"), flight);
+        Files.writeString(home.resolve("registers.csv"), "Voltage,0x3138\nCurrent,0xFFFF\n");
         String sweep = IntStream.rangeClosed(100, 200)
                 .map(step -> 10 * step)
                 .mapToObj(pulse -> pulse + "," + (200 + pulse % 20 / 10 + 6 * Math.max(0, pulse - 1850)))

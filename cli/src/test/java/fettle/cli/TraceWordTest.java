@@ -80,4 +80,22 @@ final class TraceWordTest {
         refused(shell.line("trace show 7"), "there is no trace 7");
         misused(shell.line("trace show seven"), "NUMBER");
     }
+
+    @Test
+    void tellsWhatRegistersSay() throws IOException {
+        Path dump = Files.writeString(
+                home.resolve("dump.csv"),
+                "register,raw\nVoltage,0x3138\n0x0A,65535\nTemperature,2982\nBatteryStatus,0x0080\nnonsense\n");
+        Shell.Result told = shell.run("trace", "registers", dump.toString());
+        done(told);
+        assertThat(told.out())
+                .contains("Voltage", "12.600 V", "-1 mA", "25.05 °C", "INITIALIZED error=0")
+                .contains("fettle check TAG 12.600V 25.1C", "line 6 is no register");
+        Files.writeString(dump, "Voltage,0x3138\nCurrent,0xEC78\n");
+        assertThat(shell.run("trace", "registers", dump.toString()).out())
+                .contains("5.00 A flows: these are no rest volts")
+                .doesNotContain("fettle check");
+        Files.writeString(dump, "a,b\n1,2\n");
+        refused(shell.run("trace", "registers", dump.toString()), "lists no register");
+    }
 }

@@ -99,10 +99,10 @@ final class RowFields {
         return local.atZone(zone).toInstant();
     }
 
-    /** The figures in the order of {@link Samples}; {@code NaN} where missing. */
+    /** The figures in the order of {@link Samples}, the place of the time left free; {@code NaN} where missing. */
     double[] values(LogRow row) {
         double[] values = new double[places.length];
-        for (int i = 0; i < values.length; i++) {
+        for (int i = Samples.PACK; i < values.length; i++) {
             Column column = places[i];
             values[i] = column == null ? Double.NaN : column.unit().toSi(number(row, column));
         }

@@ -18,15 +18,15 @@ final class Samples {
     private static final double SLOW_BRIDGE_SECONDS = 60;
     private static final int FIRST_CAPACITY = 4096;
 
-    /** Places in a row's values: pack volts, current, temperature, then the cells. */
-    static final int PACK = 0;
+    /** Places in a row's values: time, pack volts, current, temperature, then the cells. */
+    static final int TIME = 0;
 
-    static final int AMPS = 1;
-    static final int TEMPERATURE = 2;
-    static final int FIRST_CELL = 3;
+    static final int PACK = 1;
+    static final int AMPS = 2;
+    static final int TEMPERATURE = 3;
+    static final int FIRST_CELL = 4;
 
     private final int cells;
-    private double[] time = new double[FIRST_CAPACITY];
     private final double[][] columns;
     private int size;
     private long filled;
@@ -42,18 +42,17 @@ final class Samples {
     }
 
     double lastSeconds() {
-        return size == 0 ? Double.NEGATIVE_INFINITY : time[size - 1];
+        return size == 0 ? Double.NEGATIVE_INFINITY : columns[TIME][size - 1];
     }
 
     void add(double seconds, double[] values) {
-        if (size == time.length) {
-            time = Arrays.copyOf(time, 2 * size);
+        if (size == columns[TIME].length) {
             for (int i = 0; i < columns.length; i++) {
                 columns[i] = Arrays.copyOf(columns[i], 2 * size);
             }
         }
-        time[size] = seconds;
-        for (int i = 0; i < columns.length; i++) {
+        columns[TIME][size] = seconds;
+        for (int i = PACK; i < columns.length; i++) {
             columns[i][size] = values[i];
         }
         size++;
@@ -86,7 +85,7 @@ final class Samples {
             cellVolts[cell] = column(FIRST_CELL + cell, true);
         }
         return new Trace(
-                Arrays.copyOf(time, size),
+                Arrays.copyOf(columns[TIME], size),
                 column(PACK, volts),
                 column(AMPS, amps),
                 cellVolts,
@@ -122,6 +121,7 @@ final class Samples {
     }
 
     private void fill(double[] values, double longestSeconds) {
+        double[] time = columns[TIME];
         int known = -1;
         for (int i = 0; i < size; i++) {
             if (Double.isNaN(values[i])) {
@@ -143,7 +143,6 @@ final class Samples {
         for (int i = 0; i < size; i++) {
             boolean whole = !(volts && Double.isNaN(columns[PACK][i])) && !(amps && Double.isNaN(columns[AMPS][i]));
             if (whole) {
-                time[kept] = time[i];
                 for (double[] column : columns) {
                     column[kept] = column[i];
                 }

@@ -2,15 +2,19 @@ package fettle.book.intake;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Arrays;
 import java.util.List;
 
-/** Takes volts and current of a log's beginning to tell the sign from. */
+/** Takes volts and current of a log's beginning to tell the sign from; no more rows than it needs. */
 final class SignSample {
     private static final int MOST_ROWS = 50_000;
+    private static final int ROWS_AT_A_TIME = 5_000;
+
+    private final double[] volts = new double[MOST_ROWS];
+    private final double[] amps = new double[MOST_ROWS];
+    private int size;
 
     private SignSample() {}
 
@@ -19,31 +23,51 @@ final class SignSample {
         if (volts.isEmpty()) {
             return new SignFinder.Finding(PositiveCurrent.UNCLEAR, "no volts were logged to compare it with");
         }
-        int amps = mapping.of(ColumnRole.AMPS).orElseThrow().index();
-        double[][] sample = new double[2][MOST_ROWS];
-        int size = 0;
-        char decimal = found.dialect().decimal();
-        try (CsvReader<CsvRecord> csv =
-                Dialect.rows(new StringReader(beginning), found.dialect().separator())) {
-            for (CsvRecord row : csv) {
-                boolean fits = row.getStartingLineNumber() >= found.dialect().firstDataLine()
-                        && row.getFieldCount() == found.headings().size()
-                        && !DialectSniffer.isComment(row);
-                if (fits && size < MOST_ROWS) {
-                    sample[0][size] = value(row, volts.get(0).index(), decimal);
-                    sample[1][size] = value(row, amps, decimal);
-                    size += Double.isNaN(sample[0][size] + sample[1][size]) ? 0 : 1;
-                }
-            }
-        } catch (CsvParseException | IOException cutOff) {
-            // The beginning may end inside a quoted field; the rows before it serve.
-            size = Math.max(0, size);
-        }
-        return SignFinder.find(Arrays.copyOf(sample[0], size), Arrays.copyOf(sample[1], size));
+        Column amps = mapping.of(ColumnRole.AMPS).orElseThrow();
+        return new SignSample().find(found.dialect(), volts.get(0), amps, beginning);
     }
 
-    private static double value(CsvRecord row, int index, char decimal) {
-        String field = row.getField(index);
-        return NumberText.isNumber(field, decimal) ? NumberText.read(field, decimal) : Double.NaN;
+    private SignFinder.Finding find(Dialect dialect, Column voltsColumn, Column ampsColumn, String beginning) {
+        try (CsvReader<LogRow> csv = dialect.fastRows(new StringReader(beginning))) {
+            for (LogRow row : csv) {
+                boolean took = row.line() >= dialect.firstDataLine()
+                        && !row.isComment()
+                        && take(
+                                figure(row, voltsColumn, dialect.decimal()),
+                                figure(row, ampsColumn, dialect.decimal()));
+                if (took && size % ROWS_AT_A_TIME == 0) {
+                    SignFinder.Finding finding = finding();
+                    if (finding.positive() != PositiveCurrent.UNCLEAR || size == MOST_ROWS) {
+                        return finding;
+                    }
+                }
+            }
+            return finding();
+        } catch (CsvParseException | IOException cutOff) {
+            // The beginning may end inside a quoted field; the rows before it serve.
+            return finding();
+        }
+    }
+
+    private boolean take(double voltsFigure, double ampsFigure) {
+        if (Double.isNaN(voltsFigure + ampsFigure)) {
+            return false;
+        }
+        volts[size] = voltsFigure;
+        amps[size] = ampsFigure;
+        size++;
+        return true;
+    }
+
+    private SignFinder.Finding finding() {
+        return SignFinder.find(Arrays.copyOf(volts, size), Arrays.copyOf(amps, size));
+    }
+
+    private static double figure(LogRow row, Column column, char decimal) {
+        try {
+            return row.number(column.index(), decimal);
+        } catch (NumberFormatException text) {
+            return Double.NaN;
+        }
     }
 }

@@ -29,11 +29,9 @@ final class TimeLine {
     private static final double LEAST_RESTART_SECONDS = 1;
     private static final double UNKNOWN_STEP_SECONDS = 1;
 
-    private record Row(double seconds, double[] values) {}
-
     private final boolean clock;
     private final Sink sink;
-    private final Deque<Row> held = new ArrayDeque<>();
+    private final Deque<double[]> held = new ArrayDeque<>();
     private double offset;
     private double newest = Double.NEGATIVE_INFINITY;
     private double usualStep = Double.NaN;
@@ -51,6 +49,7 @@ final class TimeLine {
         this.sink = sink;
     }
 
+    /** @param values figures of the row; the place of the time is written here */
     void add(double stamp, double[] values, long line) {
         double seconds = stamp + offset;
         if (seconds < newest || seconds - newest > WEEK_SECONDS && !held.isEmpty()) {
@@ -60,10 +59,10 @@ final class TimeLine {
             late++;
             return;
         }
-        hold(new Row(seconds, values));
+        values[Samples.TIME] = seconds;
+        hold(values);
         newest = Math.max(newest, seconds);
-        while (held.size() > ROWS_HELD
-                && held.peekFirst().seconds() < held.peekLast().seconds()) {
+        while (held.size() > ROWS_HELD && held.peekFirst()[Samples.TIME] < held.peekLast()[Samples.TIME]) {
             emitGroup();
         }
     }
@@ -82,9 +81,9 @@ final class TimeLine {
             midnights++;
             return seconds + Stamps.DAY_SECONDS;
         }
-        boolean held = back > 0 && seconds > this.held.peekFirst().seconds();
+        boolean held = back > 0 && seconds > this.held.peekFirst()[Samples.TIME];
         if (held || back > 0 && back <= LEAST_RESTART_SECONDS) {
-            boolean inReach = seconds >= this.held.peekFirst().seconds();
+            boolean inReach = seconds >= this.held.peekFirst()[Samples.TIME];
             reordered += inReach ? 1 : 0;
             return inReach ? seconds : Double.NaN;
         }
@@ -100,13 +99,13 @@ final class TimeLine {
         return moved;
     }
 
-    private void hold(Row row) {
-        if (held.isEmpty() || row.seconds() >= held.peekLast().seconds()) {
+    private void hold(double[] row) {
+        if (held.isEmpty() || row[Samples.TIME] >= held.peekLast()[Samples.TIME]) {
             held.addLast(row);
             return;
         }
-        Deque<Row> after = new ArrayDeque<>();
-        while (!held.isEmpty() && held.peekLast().seconds() > row.seconds()) {
+        Deque<double[]> after = new ArrayDeque<>();
+        while (!held.isEmpty() && held.peekLast()[Samples.TIME] > row[Samples.TIME]) {
             after.addFirst(held.removeLast());
         }
         held.addLast(row);
@@ -115,33 +114,33 @@ final class TimeLine {
 
     /** Emits the rows that share the oldest stamp. */
     private void emitGroup() {
-        Row first = held.removeFirst();
-        Row second = held.peekFirst();
-        if (second != null && second.seconds() > first.seconds()) {
-            usualStep = second.seconds() - first.seconds();
-            sink.accept(first.seconds(), first.values());
+        double[] first = held.removeFirst();
+        double[] second = held.peekFirst();
+        if (second != null && second[Samples.TIME] > first[Samples.TIME]) {
+            usualStep = second[Samples.TIME] - first[Samples.TIME];
+            sink.accept(first[Samples.TIME], first);
             return;
         }
-        List<Row> group = new ArrayList<>(List.of(first));
-        Iterator<Row> rest = held.iterator();
+        List<double[]> group = new ArrayList<>(List.of(first));
+        Iterator<double[]> rest = held.iterator();
         while (rest.hasNext()) {
-            Row next = rest.next();
-            if (next.seconds() > first.seconds()) {
+            double[] next = rest.next();
+            if (next[Samples.TIME] > first[Samples.TIME]) {
                 break;
             }
-            if (Arrays.equals(next.values(), group.get(group.size() - 1).values())) {
+            if (Arrays.equals(next, group.get(group.size() - 1))) {
                 repeated++;
             } else {
                 group.add(next);
             }
             rest.remove();
         }
-        double step = held.isEmpty() ? usualStep : held.peekFirst().seconds() - first.seconds();
+        double step = held.isEmpty() ? usualStep : held.peekFirst()[Samples.TIME] - first[Samples.TIME];
         double span = Double.isNaN(usualStep) ? step : Math.min(step, Math.max(usualStep, 0));
         span = Double.isNaN(span) ? UNKNOWN_STEP_SECONDS : span;
         shared += group.size() - 1;
         for (int i = 0; i < group.size(); i++) {
-            sink.accept(first.seconds() + span * i / group.size(), group.get(i).values());
+            sink.accept(first[Samples.TIME] + span * i / group.size(), group.get(i));
         }
         usualStep = Double.isNaN(step) ? usualStep : step;
     }

@@ -48,6 +48,7 @@ public final class Api {
         routes.post(
                 "/api/worksheets/{name}",
                 ctx -> answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(body(ctx))));
+        routes.get("/api/traces", ctx -> answer(ctx, workshop.traces().list()));
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post("/api/preview", ctx -> answer(ctx, workshop.entries().preview(word(body(ctx), "line"))));

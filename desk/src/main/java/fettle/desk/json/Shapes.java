@@ -23,6 +23,8 @@ import fettle.engine.pack.simulation.EndKind;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.Rule;
 import fettle.engine.supply.SourceKind;
+import fettle.engine.trace.EventKind;
+import fettle.engine.trace.SegmentKind;
 import fettle.engine.units.Estimate;
 import fettle.engine.units.Fault;
 import fettle.engine.working.CitationStatus;
@@ -82,6 +84,8 @@ public final class Shapes {
         label(module, Standing.class, Standing::word);
         label(module, TaskKind.class, TaskKind::word);
         label(module, Quantity.class, Quantity::key);
+        label(module, SegmentKind.class, SegmentKind::label);
+        label(module, EventKind.class, EventKind::key);
         label(module, EndKind.class, EndKind::key);
         label(module, Demand.Limit.class, Demand.Limit::label);
         module.addSerializer(Crossing.class, new CrossingShape());

@@ -23,7 +23,7 @@ public final class PackHandler {
 
     private void show(Context ctx) {
         PackFile file = workshop.review().pack(ctx.pathParam("tag"));
-        PackPage page = PackPage.of(file, pages.figures());
+        PackPage page = PackPage.of(file, workshop.traces().ofPack(ctx.pathParam("tag")), pages.figures());
         pages.show(ctx, "pack/pack", Place.KIT, page.tag(), page);
     }
 }

@@ -9,10 +9,13 @@ import fettle.engine.pack.Finding;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Rule;
+import fettle.engine.trace.TraceRecord;
 import fettle.engine.units.Driver;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Working;
+import fettle.workshop.KeptTrace;
 import fettle.workshop.PackFile;
+import fettle.workshop.TraceWords;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +41,7 @@ import java.util.stream.Collectors;
  * @param rules what holds for it
  * @param past what was recorded lately, newest first
  * @param earlier what was recorded before that
+ * @param traces logs of it, newest first, with what went wrong in each
  */
 public record PackPage(
         String tag,
@@ -56,7 +60,8 @@ public record PackPage(
         HealthSection health,
         List<RuleRow> rules,
         List<PastEvent> past,
-        List<PastEvent> earlier) {
+        List<PastEvent> earlier,
+        List<TraceRow> traces) {
     private static final int RECENT = 12;
 
     /** A named number, with what drives its ± (may be empty). */
@@ -68,7 +73,10 @@ public record PackPage(
     /** One rule in force. */
     public record RuleRow(String meaning, String limit, String source, String status, boolean loosened) {}
 
-    static PackPage of(PackFile file, Figures figures) {
+    /** One log: its number, what passed, and each exception in a sentence. */
+    public record TraceRow(long id, String when, String passed, List<String> exceptions) {}
+
+    static PackPage of(PackFile file, List<KeptTrace> traces, Figures figures) {
         Assessment found = file.review().assessment();
         Pack pack = found.pack();
         List<PastEvent> past = PastEvent.newestFirst(file.history(), figures);
@@ -89,7 +97,19 @@ public record PackPage(
                 HealthSection.of(file.health(), figures),
                 file.rules().stream().map(PackPage::rule).toList(),
                 past.stream().limit(RECENT).toList(),
-                past.stream().skip(RECENT).toList());
+                past.stream().skip(RECENT).toList(),
+                traces.stream().map(trace -> trace(trace, figures)).toList());
+    }
+
+    private static TraceRow trace(KeptTrace trace, Figures figures) {
+        TraceRecord record = trace.record();
+        return new TraceRow(
+                trace.id(),
+                record.startedAt() == null ? record.fileName() : figures.moment(record.startedAt()),
+                TraceWords.passed(record.hasCurrent(), record.total()),
+                record.events().stream()
+                        .map(event -> "at " + Figures.clock(event.atSeconds()) + " " + event.sentence())
+                        .toList());
     }
 
     private static String label(Pack pack) {

@@ -1,6 +1,7 @@
 package fettle.engine.trace;
 
 import fettle.engine.units.TradeUnit;
+import java.util.Locale;
 
 /** What can go wrong in a trace, with the unit its value is told in. */
 public enum EventKind {
@@ -26,6 +27,11 @@ public enum EventKind {
 
     public String label() {
         return label;
+    }
+
+    /** Stable key, e.g. {@code under-voltage}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     public TradeUnit unit() {
