@@ -50,6 +50,11 @@ final class DocumentationPictures {
         draw("pack", "/kit/packs/P02");
         draw("rules", "/kit/rules?chemistry=LiPo");
         draw("journal", "/journal");
+        Browser.resize(browser, 1280, 1250);
+        draw(
+                "linkage",
+                "/setups/linkage?arm=10&horn=14&aft=120&above=-8&chord=45&low=1120&high=1880&pulse=1700&speed=35&torque=5.6"
+                        + "&craft=Harrier&surface=left%20aileron");
         Browser.resize(browser, 1440, 960);
         draw("today", "/");
         Browser.resize(browser, 360, 740);

@@ -33,7 +33,7 @@ final class LinkageFields {
     static List<WorksheetField> with(WorksheetField... more) {
         List<WorksheetField> fields = new ArrayList<>(ALL);
         fields.addAll(List.of(more));
-        return fields;
+        return List.copyOf(fields);
     }
 
     /** The same fields for a second surface; what is left out is as of the first. */

@@ -32,14 +32,14 @@ public record LinkageStudy(
         @Nullable Double stallNewtonMetres) {
     private static final double ONE = TradeUnit.MICROSECOND.toSi(1);
 
-    private static final List<WorksheetField> FIELDS = LinkageFields.with(
+    private static final List<WorksheetField> FIELDS = List.copyOf(LinkageFields.with(
             WorksheetField.line("low", "Lowest pulse", "In µs.", "1100 µs"),
             WorksheetField.line("high", "Highest pulse", "In µs.", "1900 µs"),
             WorksheetField.line("speed", "Airspeed", "Left out: no air load.", ""),
             WorksheetField.line("span", "Surface length", "Along the hinge, in mm.", "300 mm"),
             WorksheetField.line("share", "Share of the chord", "Surface chord over the whole, in %.", "25 %"),
             WorksheetField.line("attack", "Angle of attack", "Same way as the deflection.", "5°"),
-            WorksheetField.line("torque", "Stall torque", "At the voltage that is left; may be left out.", ""));
+            WorksheetField.line("torque", "Stall torque", "At the voltage that is left; may be left out.", "")));
 
     /** What it asks for. */
     public static List<WorksheetField> fields() {
