@@ -43,7 +43,7 @@ public record LinkageStudy(
 
     /** What it asks for. */
     public static List<WorksheetField> fields() {
-        return FIELDS;
+        return List.copyOf(FIELDS);
     }
 
     /**
