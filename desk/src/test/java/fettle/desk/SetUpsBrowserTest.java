@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +22,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Set-up sheets and the moving linkage in a browser. */
@@ -111,6 +113,36 @@ final class SetUpsBrowserTest {
                 .startsWith("line 1: 2 parts");
         assertThat(browser.findElement(By.id("surfaces-typed")).getAttribute("value"))
                 .isEqualTo("rudder; wing");
+    }
+
+    @Test
+    void sweepIsTakenFromAFileAndRefusedWhereItsUnitIsInDoubt() throws IOException {
+        Path file = folder.resolve("left.csv");
+        Files.writeString(
+                file,
+                "pulse,current\n"
+                        + IntStream.rangeClosed(0, 80)
+                                .mapToObj(step -> (1000 + 10 * step) + "," + (8 + step % 2))
+                                .collect(Collectors.joining("\n")));
+        browser.get(desk.url("/setups/craft?name=Kite%20two"));
+        take(file);
+        assertThat(browser.findElement(By.cssSelector("[role=alert]")).getText())
+                .contains("mA or A?");
+        assertThat(browser.findElement(By.id("swept")).getAttribute("value")).isEqualTo("left aileron");
+
+        new Select(browser.findElement(By.id("sweep-unit"))).selectByVisibleText("mA");
+        take(file);
+        assertThat(browser.findElement(By.cssSelector(".done")).getText()).contains("swept left aileron of Kite two");
+        assertThat(desk.workshop().setUps().sweeps("Kite two", "left aileron")).hasSize(1);
+    }
+
+    private void take(Path file) {
+        WebElement surface = browser.findElement(By.id("swept"));
+        surface.clear();
+        surface.sendKeys("left aileron");
+        browser.findElement(By.id("sweep-file")).sendKeys(file.toString());
+        browser.findElement(By.xpath("//button[text()='Keep the sweep']")).click();
+        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(surface));
     }
 
     @Test

@@ -17,6 +17,7 @@ import java.util.List;
  * @param typedSurfaces the form's lines: as refused, or as on the latest sheet
  * @param typedNote the form's note
  * @param faults what was wrong with the form
+ * @param sweepForm the form that takes a sweep
  */
 public record CraftSheetPage(
         String craft,
@@ -28,7 +29,27 @@ public record CraftSheetPage(
         List<Sweep> sweeps,
         String typedSurfaces,
         String typedNote,
-        List<String> faults) {
+        List<String> faults,
+        SweepForm sweepForm) {
+    /**
+     * The form that takes a sweep, as it was typed; a file must be chosen again.
+     *
+     * @param surface its surface
+     * @param pulse column of the pulses; empty to find it
+     * @param current column of the current; empty to find it
+     * @param unit mA or A; empty for what the file says
+     * @param idle current at rest
+     * @param faults what was wrong
+     */
+    public record SweepForm(
+            String surface, String pulse, String current, String unit, String idle, List<String> faults) {
+        static final SweepForm EMPTY = new SweepForm("", "", "", "", "", List.of());
+
+        SweepForm refused(List<String> why) {
+            return new SweepForm(surface, pulse, current, unit, idle, why);
+        }
+    }
+
     /**
      * One surface, its figures in trade units.
      *

@@ -30,16 +30,28 @@ final class CraftSheets {
     CraftSheetPage of(String craft) {
         Optional<KeptSheet> latest = setUps.of(craft).stream().findFirst();
         String typed = latest.map(sheet -> String.join("\n", sheet.typed())).orElse("");
-        return of(craft, latest, typed, "", List.of());
+        return of(craft, latest, typed, "", List.of(), CraftSheetPage.SweepForm.EMPTY);
+    }
+
+    /** The page with a sweep that was refused. */
+    CraftSheetPage refused(String craft, CraftSheetPage.SweepForm sweep) {
+        Optional<KeptSheet> latest = setUps.of(craft).stream().findFirst();
+        String typed = latest.map(sheet -> String.join("\n", sheet.typed())).orElse("");
+        return of(craft, latest, typed, "", List.of(), sweep);
     }
 
     /** The page with a form that was refused, kept as it was typed. */
     CraftSheetPage refused(String craft, String surfaces, String note, List<String> faults) {
-        return of(craft, setUps.of(craft).stream().findFirst(), surfaces, note, faults);
+        return of(craft, setUps.of(craft).stream().findFirst(), surfaces, note, faults, CraftSheetPage.SweepForm.EMPTY);
     }
 
     private CraftSheetPage of(
-            String craft, Optional<KeptSheet> latest, String surfaces, String note, List<String> faults) {
+            String craft,
+            Optional<KeptSheet> latest,
+            String surfaces,
+            String note,
+            List<String> faults,
+            CraftSheetPage.SweepForm sweep) {
         return new CraftSheetPage(
                 craft,
                 latest.map(sheet -> sheet.sheet().date().toString()).orElse(""),
@@ -53,7 +65,8 @@ final class CraftSheets {
                 setUps.sweeps(craft, "").stream().map(this::sweep).toList(),
                 surfaces,
                 note,
-                faults);
+                faults,
+                sweep);
     }
 
     private CraftSheetPage.Sweep sweep(KeptSweep kept) {

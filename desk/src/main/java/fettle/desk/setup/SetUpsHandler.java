@@ -9,6 +9,8 @@ import fettle.engine.control.sweep.SweepAnalysis;
 import fettle.engine.pack.Craft;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
+import fettle.engine.units.Measure;
+import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.KeptSheet;
@@ -16,11 +18,16 @@ import fettle.workshop.KeptSweep;
 import fettle.workshop.Registered;
 import fettle.workshop.SetUps;
 import fettle.workshop.Workshop;
+import fettle.workshop.sweep.SweepChoices;
+import fettle.workshop.sweep.SweepReading;
 import fettle.workshop.worksheet.LinkageStudy;
 import fettle.workshop.worksheet.WorksheetField;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +39,7 @@ import org.jspecify.annotations.Nullable;
 /** Shows set-up sheets, keeps new ones, and draws linkages. */
 public final class SetUpsHandler {
     private static final String CRAFT_PATH = "/setups/craft";
+    private static final long LARGEST_SWEEP_BYTES = 8L * 1024 * 1024;
 
     private final Workshop workshop;
     private final Pages pages;
@@ -46,6 +54,7 @@ public final class SetUpsHandler {
         routes.get("/setups/linkage", this::linkage);
         routes.get(CRAFT_PATH, ctx -> sheet(ctx, sheets().of(known(ctx.queryParam("name")))));
         routes.post(CRAFT_PATH, this::keep);
+        routes.post("/setups/sweeps", this::sweep);
     }
 
     private void list(Context ctx) {
@@ -77,6 +86,45 @@ public final class SetUpsHandler {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             List<String> faults = refused.faults().stream().map(Fault::sentence).toList();
             sheet(ctx, sheets().refused(craft, surfaces, note, faults));
+        }
+    }
+
+    private void sweep(Context ctx) throws IOException {
+        String craft = known(ctx.formParam("name"));
+        CraftSheetPage.SweepForm form = new CraftSheetPage.SweepForm(
+                typed(ctx.formParam("swept")),
+                typed(ctx.formParam("pulse")),
+                typed(ctx.formParam("current")),
+                typed(ctx.formParam("unit")),
+                typed(ctx.formParam("idle")),
+                List.of());
+        try {
+            SweepReading reading = reading(ctx, form);
+            JournalEntry entry = workshop.setUps().keep(craft, form.surface(), reading.file(), reading.sweep());
+            Pages.sendOn(ctx, SetUpsPage.href(craft), entry);
+        } catch (InputException refused) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            List<String> faults = refused.faults().stream().map(Fault::sentence).toList();
+            sheet(ctx, sheets().refused(craft, form.refused(faults)));
+        }
+    }
+
+    private static SweepReading reading(Context ctx, CraftSheetPage.SweepForm form) throws IOException {
+        UploadedFile file = ctx.uploadedFile("file");
+        if (file == null || file.size() == 0) {
+            throw new InputException("file", "no file was chosen. Choose a sweep, e.g. rudder.csv.");
+        }
+        if (file.size() > LARGEST_SWEEP_BYTES) {
+            throw new InputException("file", "the file is larger than 8 MB, which no sweep is. Choose another.");
+        }
+        Double idle = form.idle().isBlank()
+                ? null
+                : Double.valueOf(QuantityText.si("idle", "current at rest", form.idle(), Measure.CURRENT, null));
+        try (InputStream content = file.content()) {
+            return SweepReading.of(
+                    file.filename(),
+                    content.readAllBytes(),
+                    new SweepChoices(form.pulse(), form.current(), "", "", form.unit(), idle, null));
         }
     }
 

@@ -9,6 +9,8 @@ import fettle.engine.control.sweep.SweepPoint;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +37,16 @@ public record SweepReading(String file, Sweep sweep, List<String> read) {
      *     doubt
      */
     public static SweepReading of(Path path, SweepChoices choices) {
-        FigureTable table = FigureTable.read(LogFile.of(path));
+        return of(LogFile.of(path), choices);
+    }
+
+    /** Reads what a file holds, under the name it came with. */
+    public static SweepReading of(String name, byte[] content, SweepChoices choices) {
+        return of(new Given(name, content.clone()), choices);
+    }
+
+    private static SweepReading of(LogFile file, SweepChoices choices) {
+        FigureTable table = FigureTable.read(file);
         SweepColumns columns = new SweepColumns(table);
         int pulse = columns.pulse(choices.pulse());
         int current = columns.current(choices.current(), pulse);
@@ -131,5 +142,31 @@ public record SweepReading(String file, Sweep sweep, List<String> read) {
 
     private static @Nullable Double radians(double degrees) {
         return Double.isNaN(degrees) ? null : Double.valueOf(TradeUnit.DEGREE.toSi(degrees));
+    }
+
+    /** A file that came over the web. */
+    private static final class Given implements LogFile {
+        private final String name;
+        private final byte[] content;
+
+        Given(String name, byte[] content) {
+            this.name = name;
+            this.content = content;
+        }
+
+        @Override
+        public String name() {
+            return name;
+        }
+
+        @Override
+        public long bytes() {
+            return content.length;
+        }
+
+        @Override
+        public InputStream open() {
+            return new ByteArrayInputStream(content);
+        }
     }
 }
