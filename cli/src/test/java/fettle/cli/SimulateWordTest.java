@@ -102,6 +102,16 @@ final class SimulateWordTest {
     }
 
     @Test
+    void tellsThePlaceOnceAndNothingOfTheParser() throws IOException {
+        Shell.Result text = simulate(SCENARIO.replace("\"capacity_ah\": 2", "\"capacity_ah\": \"2\""));
+        refused(text, "scenario.json line 2, column 65: capacity_ah is a text; expected a number");
+        assertThat(text.err()).containsOnlyOnce("line 2");
+        Shell.Result word = simulate(SCENARIO.replace("\"capacity_ah\": 2", "\"capacity_ah\": NaN"));
+        refused(word, "not JSON");
+        assertThat(word.err()).doesNotContain("JsonReadFeature", "enable");
+    }
+
+    @Test
     void tellsTheFaultsOfAllCellsAndStepsAtOnce() throws IOException {
         Shell.Result result = simulate(SCENARIO.replace("\"r0_ohms\": 0.01", "\"r0_ohms\": -1")
                 .replace("\"until\": {\"volts_at_most\": 3.55}", "\"until\": {}"));

@@ -39,10 +39,15 @@ final class PlacedJson {
             }
             return value;
         } catch (JsonProcessingException e) {
-            throw refusing.at(place(e.getLocation()), "json", "not JSON: " + e.getOriginalMessage() + ".");
+            throw refusing.at(place(e.getLocation()), "json", "not JSON: " + plain(e.getOriginalMessage()) + ".");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What the parser says, without its advice on how to set the parser. */
+    private static String plain(String message) {
+        return message.replaceAll(": enable .*", "");
     }
 
     private Placed value() throws IOException {

@@ -67,6 +67,9 @@ final class Refusing {
     }
 
     private String told(Placed.Place place, String sentence) {
+        if (sentence.startsWith(file + " line ")) {
+            return sentence; // has its place already
+        }
         return file + " line " + place.line() + ", column " + place.column() + ": " + sentence;
     }
 }

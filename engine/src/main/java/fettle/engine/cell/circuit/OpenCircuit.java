@@ -2,7 +2,9 @@ package fettle.engine.cell.circuit;
 
 import fettle.engine.cell.RestCurve;
 import fettle.engine.units.InputException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -12,8 +14,11 @@ import java.util.Locale;
  * thread-safe.
  */
 public final class OpenCircuit {
-    /** Pieces a smooth curve is cut into: its largest error is then below 0.1 mV (held by a test). */
-    private static final int SMOOTH_PIECES = 1000;
+    /** A smooth curve is met exactly at every per cent of charge; a piece that misses it by more than this is halved. */
+    private static final int FEWEST_PIECES = 100;
+
+    private static final double SMOOTH_VOLTS = 2e-5;
+    private static final double NARROWEST_PIECE = 1e-4;
 
     private final double[] charge;
     private final double[] volts;
@@ -59,15 +64,32 @@ public final class OpenCircuit {
         return new OpenCircuit(charge.clone(), volts.clone());
     }
 
-    /** A smooth rest-voltage curve, cut into straight pieces. */
+    /** A smooth rest-voltage curve, cut into straight pieces that miss it by less than 0.1 mV. */
     public static OpenCircuit of(RestCurve curve) {
-        double[] charge = new double[SMOOTH_PIECES + 1];
-        double[] volts = new double[SMOOTH_PIECES + 1];
-        for (int row = 0; row <= SMOOTH_PIECES; row++) {
-            charge[row] = row / (double) SMOOTH_PIECES;
-            volts[row] = curve.volts(charge[row]);
+        List<Double> rows = new ArrayList<>();
+        for (int piece = 0; piece < FEWEST_PIECES; piece++) {
+            cut(curve, piece / (double) FEWEST_PIECES, (piece + 1) / (double) FEWEST_PIECES, rows);
         }
-        return of(charge, volts);
+        rows.add(1.0);
+        double[] charge = rows.stream().mapToDouble(Double::doubleValue).toArray();
+        return of(charge, Arrays.stream(charge).map(curve::volts).toArray());
+    }
+
+    /** Adds where the pieces between two charges begin. */
+    private static void cut(RestCurve curve, double from, double to, List<Double> rows) {
+        double low = curve.volts(from);
+        double rise = curve.volts(to) - low;
+        double missed = 0;
+        for (double share = 0.25; share < 1; share += 0.25) {
+            missed = Math.max(missed, Math.abs(curve.volts(from + share * (to - from)) - low - share * rise));
+        }
+        if (missed <= SMOOTH_VOLTS || to - from <= NARROWEST_PIECE) {
+            rows.add(from);
+        } else {
+            double middle = 0.5 * (from + to);
+            cut(curve, from, middle, rows);
+            cut(curve, middle, to, rows);
+        }
     }
 
     /** The same curve, all of it higher [V]; lower where negative. */

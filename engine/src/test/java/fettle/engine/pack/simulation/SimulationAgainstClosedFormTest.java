@@ -192,6 +192,22 @@ class SimulationAgainstClosedFormTest {
         assertThat(summary.passed().leadHeatJoules()).isCloseTo(leadHeat, within(1e-4 * leadHeat));
     }
 
+    /** A balancer takes the charge between two cells in Q·Δz/(bleed current × duty), here of cells without resistance. */
+    @Test
+    void balancerLevelsCellsInTheTimeOfTheirChargeDifference() {
+        CellCircuit ideal = CellCircuit.of(COULOMBS, LINE, 1e-9, RcPair.NONE, RcPair.NONE);
+        PackCircuit pack =
+                PackCircuit.series("P", 0, new CellAt(ideal, 0.62, KELVINS), new CellAt(ideal, 0.60, KELVINS));
+        double within = 0.003;
+        double seconds = COULOMBS * (0.02 - within / SLOPE_VOLTS) / (0.2 * 0.9);
+        Summary summary = Simulation.run(
+                new Bench(List.of(pack), Optional.of(new Balancer(0.2, 0.9, within)), KELVINS),
+                Protocol.of(ProtocolStep.of(
+                        "balance", new Demand.Rest(), 1, new End(EndKind.CELL_SPREAD_AT_MOST, within + 1e-9))));
+        assertThat(summary.seconds()).isCloseTo(seconds, within(0.01));
+        assertThat(summary.cells().get(1).chargeFraction()).isEqualTo(0.60);
+    }
+
     private static Bench alone(CellCircuit cell, double charge) {
         return Bench.of(PackCircuit.series("cell", 0, new CellAt(cell, charge, KELVINS)), KELVINS);
     }
