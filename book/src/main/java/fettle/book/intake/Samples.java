@@ -155,10 +155,11 @@ final class Samples {
 
     void remark(List<String> remarks) {
         if (filled > 0) {
-            remarks.add(filled + " missing values were filled by the straight line between their neighbours.");
+            remarks.add((filled == 1 ? "one missing value was" : filled + " missing values were")
+                    + " filled by the straight line between neighbours.");
         }
         if (dropped > 0) {
-            remarks.add(dropped + " rows without volts or current were left out.");
+            remarks.add((dropped == 1 ? "one row" : dropped + " rows") + " without volts or current left out.");
         }
     }
 }

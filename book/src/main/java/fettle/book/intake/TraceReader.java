@@ -111,7 +111,8 @@ public final class TraceReader {
         remarks.addAll(timeLine.remarks());
         samples.remark(remarks);
         if (headings > 0) {
-            remarks.add("the headings come again " + headings + " times: several logs in one file.");
+            remarks.add("the headings come again " + (headings == 1 ? "once" : headings + " times")
+                    + ": several logs in one file.");
         }
     }
 

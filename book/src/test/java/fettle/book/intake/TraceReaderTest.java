@@ -212,8 +212,8 @@ final class TraceReaderTest {
         assertThat(reading.trace().currentAmps()[2]).isEqualTo(3);
         assertThat(reading.remarks())
                 .containsExactly(
-                        "2 missing values were filled by the straight line between their neighbours.",
-                        "1 rows without volts or current were left out.");
+                        "2 missing values were filled by the straight line between neighbours.",
+                        "one row without volts or current left out.");
     }
 
     @Test
@@ -339,6 +339,6 @@ final class TraceReaderTest {
         Reading reading = TextLog.of("time_s,volts", "0,12.0", "1,11.9", "time_s,volts", "2,11.8", "3,11.7")
                 .read();
         assertThat(reading.trace().size()).isEqualTo(4);
-        assertThat(reading.remarks()).containsExactly("the headings come again 1 times: several logs in one file.");
+        assertThat(reading.remarks()).containsExactly("the headings come again once: several logs in one file.");
     }
 }

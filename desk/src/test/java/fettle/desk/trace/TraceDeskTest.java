@@ -90,7 +90,7 @@ final class TraceDeskTest {
                 "/traces",
                 "token=" + token(look) + "&pack=P07&use-1=time&unit-1=s&use-2=cell1&unit-2=V&use-3=unused&note=mine");
         assertThat(refused.statusCode()).isEqualTo(422);
-        assertThat(refused.body()).contains("the log has 1 cells; P07 has 4 in series", "value=\"mine\"");
+        assertThat(refused.body()).contains("the log has 1 cell; P07 has 4 in series", "value=\"mine\"");
         assertThat(desk.post("/traces", "token=gone&pack=P07").body()).contains("no longer held here");
         assertThat(look("P99", "flight.csv", log()).statusCode()).isEqualTo(404);
         assertThat(desk.get("/traces/9").statusCode()).isEqualTo(404);

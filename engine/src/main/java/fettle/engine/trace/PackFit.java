@@ -25,8 +25,8 @@ public final class PackFit {
         if (trace.cells() > 0 && trace.cells() != cells) {
             throw new InputException(
                     "cells",
-                    "the log has " + trace.cells() + " cells; " + tag + " has " + cells
-                            + " in series. Choose the pack it was taken of, or map fewer columns to cells.");
+                    "the log has " + trace.cells() + (trace.cells() == 1 ? " cell; " : " cells; ") + tag + " has "
+                            + cells + " in series. Choose the pack it was taken of, or map fewer columns to cells.");
         }
         if (!trace.hasVolts()) {
             return;
