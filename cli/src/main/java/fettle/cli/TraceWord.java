@@ -213,7 +213,10 @@ final class TraceWord {
                 "",
                 "The file lists one register a line, by name or command code, then its raw word:",
                 "  Voltage,0x3138",
-                "  0x0A 65535"
+                "  0x0A 65535",
+                "",
+                "For example:",
+                "  fettle trace registers dump.csv"
             })
     static final class TellRegisters implements Runnable {
         @Mixin
