@@ -4,7 +4,7 @@ import fettle.engine.units.Driver;
 import fettle.engine.units.Estimate;
 import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
-import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A plain flap in the air stream.
@@ -89,9 +89,11 @@ public record AirLoad(
         double speedShare = speed.value() == 0 ? 0 : 2 * speed.standardDeviation() / speed.value();
         return Estimate.ofIndependent(
                 expected,
-                List.of(
-                        new Driver("viscosity and profile", SHARE_DEVIATION * thin),
-                        new Driver("airspeed", expected * speedShare)));
+                Stream.of(
+                                new Driver("viscosity and profile", SHARE_DEVIATION * thin),
+                                new Driver("airspeed", expected * speedShare))
+                        .filter(driver -> driver.standardDeviation() > 0)
+                        .toList());
     }
 
     private double dynamicPascals(double metresPerSecond) {

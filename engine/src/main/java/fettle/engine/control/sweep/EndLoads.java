@@ -5,7 +5,7 @@ package fettle.engine.control.sweep;
  *
  * @param lowAmps at the shortest pulses [A]
  * @param highAmps at the longest pulses [A]
- * @param centreAmps in the lightest quarter of the free travel [A]
+ * @param centreAmps around the lightest stretch of the free travel [A]
  */
 public record EndLoads(double lowAmps, double highAmps, double centreAmps) {
     /** What the lower end takes more than the centre [A], ≥ 0. */

@@ -71,7 +71,7 @@ public final class SweepAnalysis {
                 noise,
                 low,
                 high,
-                span(sweep, low, high),
+                clear(span(sweep, low, high), pooled, NearStall.of(ends.centreAmps(), sweep.stallAmps())),
                 free.pulses()[middle(free, noise)],
                 ends,
                 SpikeSearch.places(readings, noise),
@@ -202,14 +202,31 @@ public final class SweepAnalysis {
         return new UsableSpan(Math.min(lowest, middle), Math.max(highest, middle), below, above);
     }
 
+    /** The span without what is near stall at either end, whether or not a bend was found there. */
+    private static UsableSpan clear(UsableSpan span, Samples pooled, NearStall limit) {
+        double[] smooth = pooled.smoothed(SMOOTH);
+        double middle = span.centreSeconds();
+        double lowest = span.lowestSeconds();
+        double highest = span.highestSeconds();
+        for (int at = 0; at < smooth.length; at++) {
+            double pulse = pooled.pulses()[at];
+            if (smooth[at] >= limit.amps() && pulse < middle) {
+                lowest = Math.max(lowest, pulse);
+            } else if (smooth[at] >= limit.amps()) {
+                highest = Math.min(highest, pulse);
+            }
+        }
+        return new UsableSpan(lowest, highest, span.lowMarginSeconds(), span.highMarginSeconds());
+    }
+
     private static double margin(Binding binding) {
         return MARGIN + DEVIATIONS * binding.pulseSeconds().standardDeviation();
     }
 
-    /** Current in the quarter of the free travel around its lightest stretch [A]. */
+    /** Current in the sixth of the free travel around its lightest stretch [A]. */
     private static double centreLevel(Samples free, double noise) {
         double centre = free.pulses()[middle(free, noise)];
-        double reach = (free.pulses()[free.size() - 1] - free.pulses()[0]) / 8;
+        double reach = (free.pulses()[free.size() - 1] - free.pulses()[0]) / 12;
         Samples around = between(free, centre - reach, centre + reach);
         return Samples.median(around.amps());
     }

@@ -9,12 +9,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What the figures of a sweep mean and what to do about them. */
 final class SweepRemarks {
-    /** An end that takes this many times the centre's current is near binding; after common practice, no source. */
-    private static final double NEAR_BINDING = 4;
-
-    /** Share of stall current at which an end is near binding; Fettle's choice. */
-    private static final double NEAR_STALL = 0.5;
-
     /** Ends whose excess differs by this factor are loaded unequally; Fettle's choice. */
     private static final double UNEQUAL = 1.5;
 
@@ -69,19 +63,13 @@ final class SweepRemarks {
 
     private static void nearBinding(SweepResult bare, Sweep sweep, List<Remark> remarks) {
         EndLoads ends = bare.ends();
-        Double stall = sweep.stallAmps();
-        double limit = NEAR_BINDING * ends.centreAmps();
-        String why = "four times the centre's " + amps(ends.centreAmps());
-        if (stall != null && NEAR_STALL * stall < limit) {
-            limit = NEAR_STALL * stall;
-            why = "half its stall current of " + amps(stall);
-        }
-        if (ends.largestAmps() >= limit && ends.largestAmps() - ends.centreAmps() > LEAST_DIFFERENCE) {
+        NearStall limit = NearStall.of(ends.centreAmps(), sweep.stallAmps());
+        if (ends.largestAmps() >= limit.amps()) {
             boolean high = ends.highAmps() >= ends.lowAmps();
             remarks.add(new Remark(
                     "near-stall",
                     "at the " + (high ? "long" : "short") + " end the servo takes " + amps(ends.largestAmps())
-                            + ", more than " + why + ": near binding",
+                            + ", more than " + limit.why() + ": near binding",
                     "Bring that end point in before use; held there the servo heats and may starve the receiver."));
         }
     }

@@ -56,6 +56,9 @@ class SweepAnalysisTest {
                 sweep(1000, 2000, pulse -> 0.2 + (pulse < 1500 ? 0.38 : 0.96) * Math.abs(pulse - 1500) / 500)));
 
         assertThat(ids(result)).contains("unequal-load", "near-stall").doesNotContain("binds-low", "binds-high");
+        assertThat(result.span().lowestSeconds()).isEqualTo(1000 * MICRO);
+        // 3.5 times about 0.23 A is reached where 0.2 + 0.00192 · x = 0.8, some 310 µs from the middle
+        assertThat(result.span().highestSeconds()).isBetween(1780 * MICRO, 1880 * MICRO);
     }
 
     @Test
