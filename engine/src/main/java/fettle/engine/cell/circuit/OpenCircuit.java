@@ -17,6 +17,9 @@ public final class OpenCircuit {
     /** A smooth curve is met exactly at every per cent of charge; a piece that misses it by more than this is halved. */
     private static final int FEWEST_PIECES = 100;
 
+    /** Parts of a piece at whose ends it is compared with the curve. */
+    private static final int QUARTERS = 4;
+
     private static final double SMOOTH_VOLTS = 2e-5;
     private static final double NARROWEST_PIECE = 1e-4;
 
@@ -80,7 +83,8 @@ public final class OpenCircuit {
         double low = curve.volts(from);
         double rise = curve.volts(to) - low;
         double missed = 0;
-        for (double share = 0.25; share < 1; share += 0.25) {
+        for (int quarter = 1; quarter < QUARTERS; quarter++) {
+            double share = quarter / (double) QUARTERS;
             missed = Math.max(missed, Math.abs(curve.volts(from + share * (to - from)) - low - share * rise));
         }
         if (missed <= SMOOTH_VOLTS || to - from <= NARROWEST_PIECE) {
