@@ -11,18 +11,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What only whole processes can show: a book in use, Ctrl-C, a full disk, a disk that takes no writes. */
+/** What only whole processes can show: a book in use, a process told to stop, a full disk, a disk that takes no writes. */
 final class ProcessesTest {
-    private static final int INTERRUPTED = 130; // 128 + SIGINT, as shells report it
+    private static final int TERMINATED = 143; // 128 + SIGTERM, as shells report it
+    private static final int PATIENCE_SECONDS = 60;
 
     @TempDir
     private Path home;
 
     @Test
-    void aSecondProcessIsKeptOutAndCtrlCClosesTheBook() throws IOException, InterruptedException {
+    void aSecondProcessIsKeptOutAndStoppingClosesTheBook() throws IOException, InterruptedException {
         String book = home.resolve("a book").toString();
         Process serving = Launched.start(Launched.command("open", "--port", "0", "--book", book));
         try {
@@ -32,8 +34,7 @@ final class ProcessesTest {
 
             refused(new Shell(home).run("today", "--book", book), "in use by process " + serving.pid());
 
-            interrupt(serving);
-            assertThat(serving.waitFor()).isEqualTo(INTERRUPTED);
+            stop(serving);
         } finally {
             serving.destroyForcibly();
         }
@@ -44,7 +45,7 @@ final class ProcessesTest {
     }
 
     @Test
-    void ctrlCThrowsTheDemoAway() throws IOException, InterruptedException {
+    void stoppingThrowsTheDemoAway() throws IOException, InterruptedException {
         Process demo = Launched.start(Launched.command("demo", "--port", "0"));
         try {
             BufferedReader progress = demo.errorReader();
@@ -55,18 +56,20 @@ final class ProcessesTest {
             }
             assertThat(folder).isDirectory();
 
-            interrupt(demo);
-            assertThat(demo.waitFor()).isEqualTo(INTERRUPTED);
+            stop(demo);
             assertThat(folder).doesNotExist();
         } finally {
             demo.destroyForcibly();
         }
     }
 
-    private static void interrupt(Process process) throws IOException, InterruptedException {
-        new ProcessBuilder("kill", "-INT", String.valueOf(process.pid()))
-                .start()
-                .waitFor();
+    /** Ctrl-C takes the same way out, but a test started in the background of a shell inherits its being ignored. */
+    private static void stop(Process process) throws InterruptedException {
+        process.destroy();
+        assertThat(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS))
+                .as("ended within %d s", PATIENCE_SECONDS)
+                .isTrue();
+        assertThat(process.exitValue()).isEqualTo(TERMINATED);
     }
 
     @Test
