@@ -18,6 +18,9 @@ public final class Spreading {
     private static final double FULL = 1;
     private static final double HALF = 0.5;
 
+    /** A difference below this share of the figure is rounding, not doubt. */
+    private static final double ROUNDING = 1e-7;
+
     private Spreading() {}
 
     /**
@@ -59,7 +62,7 @@ public final class Spreading {
         List<Driver> drivers = new ArrayList<>();
         moved.forEach((cause, figures) -> {
             double off = Math.abs(figures[figure] - best);
-            if (off > 0) {
+            if (off > ROUNDING * Math.abs(best)) {
                 drivers.add(new Driver(cause, off));
             }
         });

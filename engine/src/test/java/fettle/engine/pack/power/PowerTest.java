@@ -29,6 +29,14 @@ class PowerTest {
     }
 
     @Test
+    void chargeLeftAtTheReserveIsBeyondDoubt() {
+        LoadAnswer answer = LoadAnswer.ofCurrent(pack(0.003, Doubt.USUAL), LIPO, 20);
+        assertThat(answer.left().value()).isCloseTo(0.2, within(1e-6));
+        assertThat(answer.left().standardDeviation()).isZero();
+        assertThat(answer.runTime().standardDeviation()).isPositive();
+    }
+
+    @Test
     void aTiredPackStopsAtItsWeakestCellsVoltsAndKeepsTheRestOfItsCharge() {
         LoadAnswer answer = LoadAnswer.ofCurrent(pack(0.012, Doubt.NONE).withMass(5), LIPO, 35);
         assertThat(answer.binding()).startsWith("the weakest cell's volts under load");
