@@ -2,12 +2,10 @@ package fettle.workshop;
 
 import fettle.engine.control.setup.Rate;
 import fettle.engine.control.setup.SurfaceSetting;
-import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -34,25 +32,7 @@ public final class SurfaceText {
 
     /** The surfaces, one a line; refuses with the number of every faulty line. */
     public static List<SurfaceSetting> parse(String typed) {
-        List<SurfaceSetting> settings = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        int number = 0;
-        for (String line : typed.lines().toList()) {
-            number++;
-            if (line.isBlank()) {
-                continue;
-            }
-            try {
-                settings.add(setting(line));
-            } catch (InputException refused) {
-                String where = "line " + number + ": ";
-                refused.faults().forEach(fault -> faults.add(new Fault("surfaces", where + fault.sentence())));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InputException(faults);
-        }
-        return settings;
+        return TypedLines.read("surfaces", typed, SurfaceText::setting);
     }
 
     /** A setting as it would be typed. */

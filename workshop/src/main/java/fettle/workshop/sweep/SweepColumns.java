@@ -6,6 +6,7 @@ import fettle.engine.units.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -44,16 +45,16 @@ final class SweepColumns {
         return name.isBlank() ? "column " + (column + 1) : "column " + (column + 1) + " (" + name + ")";
     }
 
-    private java.util.Optional<Integer> named(List<String> words) {
+    private Optional<Integer> named(List<String> words) {
         for (String word : words) {
             for (int at = 0; at < table.names().size(); at++) {
                 String name = table.names().get(at).toLowerCase(Locale.ROOT);
                 if (word.length() > 2 ? name.contains(word) : name.equals(word)) {
-                    return java.util.Optional.of(at);
+                    return Optional.of(at);
                 }
             }
         }
-        return java.util.Optional.empty();
+        return Optional.empty();
     }
 
     private int pulseByFigures() {

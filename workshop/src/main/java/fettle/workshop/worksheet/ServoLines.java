@@ -4,12 +4,11 @@ import fettle.engine.supply.receiver.Basis;
 import fettle.engine.supply.receiver.ServoDraw;
 import fettle.engine.supply.wire.Conductor;
 import fettle.engine.supply.wire.Lead;
-import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
-import java.util.ArrayList;
+import fettle.workshop.TypedLines;
 import java.util.List;
 import java.util.Locale;
 
@@ -24,25 +23,7 @@ final class ServoLines {
     private ServoLines() {}
 
     static List<ServoDraw> servos(String typed) {
-        List<ServoDraw> servos = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        int number = 0;
-        for (String line : typed.lines().toList()) {
-            number++;
-            if (line.isBlank()) {
-                continue;
-            }
-            try {
-                servos.add(servo(line));
-            } catch (InputException refused) {
-                String where = "line " + number + ": ";
-                refused.faults().forEach(fault -> faults.add(new Fault("servos", where + fault.sentence())));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InputException(faults);
-        }
-        return servos;
+        return TypedLines.read("servos", typed, ServoLines::servo);
     }
 
     /** A lead as {@code 150 mm; 22}. */

@@ -32,9 +32,6 @@ public final class Circuits {
 
     private static final double SLOW_SECONDS = 35;
 
-    /** What a long load sees over what a step sees. */
-    public static final double SETTLED_SHARE = 1 + FAST_SHARE + SLOW_SHARE;
-
     /** Heat given off to still air, radiation included [W/(m²·K)]: Ecker 2015, Marquis 2019 and Chen 2020 assume 10. */
     private static final double AIR_WATTS_PER_SQUARE_METRE_KELVIN = 10;
 
