@@ -19,6 +19,8 @@ final class ArrowsTest {
             .consideringOnlyDependenciesInLayers()
             .layer("engine")
             .definedBy("fettle.engine..")
+            .layer("planner")
+            .definedBy("fettle.planner..")
             .layer("book")
             .definedBy("fettle.book..")
             .layer("workshop")
@@ -29,10 +31,12 @@ final class ArrowsTest {
             .definedBy("fettle.cli..")
             .whereLayer("engine")
             .mayNotAccessAnyLayer()
+            .whereLayer("planner")
+            .mayOnlyAccessLayers("engine")
             .whereLayer("book")
             .mayOnlyAccessLayers("engine")
             .whereLayer("workshop")
-            .mayOnlyAccessLayers("engine", "book")
+            .mayOnlyAccessLayers("engine", "planner", "book")
             .whereLayer("desk")
             .mayOnlyAccessLayers("engine", "workshop")
             .whereLayer("cli")
@@ -62,6 +66,10 @@ final class ArrowsTest {
             .definedBy("fettle.engine.trace..")
             .layer("health")
             .definedBy("fettle.engine.health..")
+            .layer("travel")
+            .definedBy("fettle.engine.travel..")
+            .whereLayer("travel")
+            .mayOnlyAccessLayers("units", "working", "cell", "pack")
             .whereLayer("trace")
             .mayOnlyAccessLayers("units", "working", "cell", "rule", "pack")
             .whereLayer("health")
@@ -109,7 +117,7 @@ final class ArrowsTest {
 
     @ArchTest
     static void everyModuleIsLookedAt(JavaClasses classes) {
-        for (String module : new String[] {"engine", "book", "workshop", "desk", "cli"}) {
+        for (String module : new String[] {"engine", "planner", "book", "workshop", "desk", "cli"}) {
             assertThat(classes.stream().filter(type -> type.getPackageName().startsWith("fettle." + module)))
                     .as("classes of module %s", module)
                     .isNotEmpty();
