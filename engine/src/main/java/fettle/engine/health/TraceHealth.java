@@ -15,7 +15,6 @@ import fettle.engine.trace.Segment;
 import fettle.engine.trace.SegmentKind;
 import fettle.engine.trace.Segmentation;
 import fettle.engine.trace.Trace;
-import fettle.engine.units.Driver;
 import fettle.engine.units.Estimate;
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
@@ -31,12 +30,6 @@ import java.util.stream.IntStream;
  * @param remarks what was assumed
  */
 public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
-    /** Whole lithium cells near room temperature: 19.4 to 23.7 kJ/mol; see {@link Arrhenius#WHOLE_CELL}. */
-    private static final TemperatureLaw USUAL_LAW = new TemperatureLaw(new Estimate(
-            Arrhenius.WHOLE_CELL.activationJoulesPerMole(),
-            2_000,
-            List.of(new Driver("temperature law of other cells", 2_000))));
-
     private static final double REST_BEFORE_SECONDS = 30;
     private static final double RESTED_VOLTS = 0.01; // a rest of seconds to minutes still settles by about this
     private static final double LOADED_VOLTS = 0.1; // first volts of a log that begins under load
@@ -85,7 +78,7 @@ public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
         private CellResistance cell(int number, double[] volts) {
             try {
                 IdentifiedCircuit found = Identification.of(window(volts), belief(volts), PairCount.AS_DATA_TELL);
-                Estimate at25 = USUAL_LAW.at(Arrhenius.REFERENCE_KELVINS, found.r0(), found.kelvins());
+                Estimate at25 = TemperatureLaw.USUAL.at(Arrhenius.REFERENCE_KELVINS, found.r0(), found.kelvins());
                 return new CellResistance(number, found, at25, found.stepOhms(TEN_SECONDS), "");
             } catch (InputException cannotTell) {
                 return new CellResistance(number, null, null, 0, String.valueOf(cannotTell.getMessage()));

@@ -13,8 +13,8 @@ import fettle.engine.units.TradeUnit;
  * @param driftPerHour charge lost count of in an hour, as a share of capacity; grows with the square root of time
  */
 public record FilterNoise(double quickVolts, double slowVolts, double memorySeconds, double driftPerHour) {
-    /** Two pairs on a lithium cell leave about 20 mV on a hard load, some of it for minutes; see docs/accuracy.md. */
-    public static final FilterNoise USUAL = new FilterNoise(0.03, 0.03, 900, 0.003);
+    /** Two pairs on a lithium cell leave about 20 mV on a hard load, much of it for seconds to minutes; see docs/accuracy.md. */
+    public static final FilterNoise USUAL = new FilterNoise(0.05, 0.03, 900, 0.003);
 
     public FilterNoise {
         new Faults()

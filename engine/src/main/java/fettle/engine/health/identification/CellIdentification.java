@@ -1,6 +1,5 @@
 package fettle.engine.health.identification;
 
-import fettle.engine.cell.circuit.Arrhenius;
 import fettle.engine.cell.circuit.Resistances;
 import fettle.engine.units.InputException;
 import java.util.ArrayList;
@@ -35,7 +34,7 @@ public final class CellIdentification {
      * @param levels windows at different charges, all of the same cell and belief of capacity
      * @param law with which resistances are brought to 25 °C
      */
-    public static IdentifiedCell of(List<Level> levels, Arrhenius law) {
+    public static IdentifiedCell of(List<Level> levels, TemperatureLaw law) {
         if (levels.isEmpty()) {
             throw new InputException(
                     "windows", "there is no window of the log. Give at least one with a changing load.");
@@ -92,7 +91,8 @@ public final class CellIdentification {
         }
     }
 
-    private static IdentifiedCell joined(List<Level> levels, List<CircuitPoint> found, Arrhenius law, double delay) {
+    private static IdentifiedCell joined(
+            List<Level> levels, List<CircuitPoint> found, TemperatureLaw law, double delay) {
         record Row(double charge, double[] ohms) {}
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {

@@ -21,6 +21,7 @@ public final class Identification {
     private static final double MOST_WEIGHT_STEPS = 3; // a row at rest counts for so many quick rows at most
     private static final double LEAST_DELAY_SHARE =
             0.2; // of a row: a smaller delay is taken as none, for it trades with R0
+    private static final int LEAST_STEPS_FOR_DELAY = 2; // on a single edge delay, R0 and a quick pair look alike
     private static final int MOST_ROWS =
             20_000; // longer windows are averaged in blocks; a pair quicker than these is lost
     private static final double QUICK_SHARE = 0.1;
@@ -42,7 +43,8 @@ public final class Identification {
             IdentifiedCircuit found = of(window.averaged(block, delay), belief, count, new Delay(0, false));
             return found.readFrom(window.rows(), new Estimate(delay, 0.5 * step, List.of()));
         }
-        return of(window, belief, count, new Delay(delay, delay != 0));
+        boolean enough = window.loadSteps() >= LEAST_STEPS_FOR_DELAY;
+        return of(window, belief, count, enough ? new Delay(delay, delay != 0) : new Delay(0, false));
     }
 
     /** The delay to start from, and whether it is sought or kept. */

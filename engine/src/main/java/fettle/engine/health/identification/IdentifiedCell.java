@@ -1,11 +1,7 @@
 package fettle.engine.health.identification;
 
 import fettle.engine.cell.RestCurve;
-import fettle.engine.cell.circuit.Arrhenius;
-import fettle.engine.cell.circuit.CellCircuit;
-import fettle.engine.cell.circuit.OpenCircuit;
 import fettle.engine.cell.circuit.Resistances;
-import fettle.engine.cell.circuit.ThermalNode;
 
 /**
  * A cell's circuit over its whole charge, put together from windows of its log.
@@ -27,7 +23,7 @@ public record IdentifiedCell(
         Resistances resistances,
         double firstSeconds,
         double secondSeconds,
-        Arrhenius law,
+        TemperatureLaw law,
         double delaySeconds) {
 
     /**
@@ -52,31 +48,9 @@ public record IdentifiedCell(
         return volts;
     }
 
-    /** Voltage drop per ampere so long after a step of current [Ω], at a charge and temperature [K]. */
-    public double stepOhms(double secondsAfter, double chargeFraction, double kelvins) {
-        return law.factor(kelvins)
-                * (resistances.ohms(0, chargeFraction)
-                        - resistances.ohms(1, chargeFraction) * Math.expm1(-secondsAfter / firstSeconds)
-                        - resistances.ohms(2, chargeFraction) * Math.expm1(-secondsAfter / secondSeconds));
-    }
-
     /** The same cell read by another logger: with the delay its steps show. */
     public IdentifiedCell readBy(LoadWindow log) {
         return new IdentifiedCell(
                 rest, capacityCoulombs, resistances, firstSeconds, secondSeconds, law, SensorDelay.of(log));
-    }
-
-    /** The circuit the simulation runs: capacitances from the time constants at half charge. */
-    public CellCircuit circuit(ThermalNode thermal) {
-        double half = 0.5;
-        return new CellCircuit(
-                capacityCoulombs,
-                OpenCircuit.of(rest),
-                resistances,
-                firstSeconds / resistances.ohms(1, half),
-                secondSeconds / resistances.ohms(2, half),
-                law,
-                thermal,
-                1);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Arrays;
  */
 public final class LoadWindow {
     static final int LEAST_ROWS = 40;
+    private static final double STEP_SHARE = 0.2; // an edge of a load, not its ripple
     private static final double LOWEST_KELVINS = 233.15;
     private static final double HIGHEST_KELVINS = 373.15;
 
@@ -101,6 +102,17 @@ public final class LoadWindow {
         }
         Arrays.sort(steps);
         return steps[(int) (share * (steps.length - 1))];
+    }
+
+    /** How often the current jumps by at least {@value #STEP_SHARE} of its whole range within a row. */
+    int loadSteps() {
+        double range = Arrays.stream(amps).max().orElseThrow()
+                - Arrays.stream(amps).min().orElseThrow();
+        int steps = 0;
+        for (int row = 1; row < rows(); row++) {
+            steps += Math.abs(amps[row] - amps[row - 1]) > STEP_SHARE * range ? 1 : 0;
+        }
+        return steps;
     }
 
     /** Rows from one (included) to another (left out), as a window of their own. */

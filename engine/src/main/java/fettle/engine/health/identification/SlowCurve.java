@@ -10,7 +10,8 @@ import java.util.List;
 /**
  * A cell's own rest-voltage curve and capacity from one slow discharge, full to empty.
  *
- * <p>Formula: rest volts = volts + i·R, R what a long load sees; charge by counting, 1 at the first row, 0 at the last. Holds
+ * <p>Formula: rest volts = volts + i·R, R what a long load sees; charge by counting, 1 at the first row, 0 at the last. The
+ * first half per cent is carried on from below, for there the load still settles. Holds
  * for discharges of C/10 and slower: the correction is then a few millivolts.
  *
  * @param curve the curve; its band is half the correction
@@ -18,6 +19,8 @@ import java.util.List;
  */
 public record SlowCurve(RestCurve curve, double capacityCoulombs) {
     private static final int KNOTS = 200;
+    private static final double SETTLING_CHARGE = 0.003; // the first minutes of load show settling, not the curve
+    private static final int SLOPE_KNOTS = 2; // far enough apart for the steps of a meter
     private static final double LEAST_RISE_VOLTS = 1e-5;
 
     /**
@@ -45,17 +48,25 @@ public record SlowCurve(RestCurve curve, double capacityCoulombs) {
         for (int row = rows - 1; row >= 0; row--) {
             double charge = 1 - counted[row] / capacity;
             double volts = discharge.volts(row) + settledOhms * discharge.amps(row);
-            boolean far = knots.isEmpty() || charge >= knots.get(knots.size() - 1)[0] + 1.0 / KNOTS || row == 0;
+            boolean far = knots.isEmpty() || charge >= knots.get(knots.size() - 1)[0] + 1.0 / KNOTS;
             boolean rises = knots.isEmpty() || volts > knots.get(knots.size() - 1)[1] + LEAST_RISE_VOLTS;
-            if (far && rises) {
+            if (far && rises && charge < 1 - SETTLING_CHARGE) {
                 knots.add(new double[] {charge, volts});
             }
         }
-        knots.get(knots.size() - 1)[0] = 1;
+        knots.add(full(knots));
         double[] charge = knots.stream().mapToDouble(knot -> knot[0]).toArray();
         double[] volts = knots.stream().mapToDouble(knot -> knot[1]).toArray();
         double[] band = new double[charge.length];
         Arrays.fill(band, 0.5 * settledOhms * counted[rows - 1] / discharge.durationSeconds());
         return new SlowCurve(RestCurve.of(charge, volts, band, citation), capacity);
+    }
+
+    /** The line through the last settled knots, carried on to charge 1. */
+    private static double[] full(List<double[]> knots) {
+        double[] last = knots.get(knots.size() - 1);
+        double[] before = knots.get(Math.max(0, knots.size() - 1 - SLOPE_KNOTS));
+        double slope = (last[1] - before[1]) / (last[0] - before[0]);
+        return new double[] {1, last[1] + slope * (1 - last[0])};
     }
 }

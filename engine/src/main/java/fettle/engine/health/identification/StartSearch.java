@@ -135,6 +135,7 @@ final class StartSearch {
         }
         StartSearch last = new StartSearch(window, belief, delaySeconds, weights, taus, start, logCapacity);
         return last.best(pairs, 0)
+                .or(() -> pairs > 1 ? last.best(pairs - 1, 0).map(last::withIdlePair) : Optional.empty())
                 .or(() -> last.best(pairs, Double.NEGATIVE_INFINITY))
                 .filter(point -> point.ohms()[0] > 0);
     }
@@ -187,6 +188,18 @@ final class StartSearch {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** Where one pair less explains the window without resistances below nothing: the missing one, all but idle. */
+    private CircuitPoint withIdlePair(CircuitPoint point) {
+        double[] ohms = Arrays.copyOf(point.ohms(), point.ohms().length + 1);
+        ohms[ohms.length - 1] = LEAST_SHARE_OF_R0 * ohms[0];
+        double[] logTau = Arrays.copyOf(point.logTau(), point.logTau().length + 1);
+        double logLongest = Math.log(taus[taus.length - 1]);
+        double logShortest = Math.log(taus[0]);
+        double at = point.logTau()[0];
+        logTau[logTau.length - 1] = 0.5 * (at + (logLongest - at > at - logShortest ? logLongest : logShortest));
+        return new CircuitPoint(ohms, logTau, point.startCharge(), point.logCapacity(), 0);
     }
 
     private record Solved(CircuitPoint point, double cost) {}

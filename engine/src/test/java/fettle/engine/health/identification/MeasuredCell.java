@@ -1,7 +1,6 @@
 package fettle.engine.health.identification;
 
 import fettle.engine.cell.RestCurve;
-import fettle.engine.cell.circuit.Arrhenius;
 import fettle.engine.reference.ReferenceFiles;
 import fettle.engine.trace.MeasuredTraces;
 import fettle.engine.trace.Trace;
@@ -81,11 +80,11 @@ public final class MeasuredCell {
 
     /** The cell from its slow curve and its pulses at 25 °C, with the usual temperature law. */
     public static IdentifiedCell fromPulses() {
-        return identified("hppc_25C", slowCurve(), CAPACITY_COULOMBS, Arrhenius.WHOLE_CELL);
+        return identified("hppc_25C", slowCurve(), CAPACITY_COULOMBS, TemperatureLaw.USUAL);
     }
 
     /** The cell from its pulses at one temperature, resistances at 25 °C by the law. */
-    static IdentifiedCell identified(String pulses, SlowCurve slow, double capacityCoulombs, Arrhenius law) {
+    static IdentifiedCell identified(String pulses, SlowCurve slow, double capacityCoulombs, TemperatureLaw law) {
         RestCurve curve = slow.curve();
         List<CellIdentification.Level> levels = groups(pulses).stream()
                 .map(group -> new CellIdentification.Level(
