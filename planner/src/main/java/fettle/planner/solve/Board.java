@@ -1,0 +1,176 @@
+package fettle.planner.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A plan in the making: every pack's day, and what is still free of resources, energy, runs and craft. Not thread-safe. */
+final class Board {
+    private final Model model;
+    private final @Nullable Day[] days;
+    private final int[][] free;
+    private final int[] energy;
+    private final boolean[][] craftBusy;
+    private final boolean[] runDone;
+    private final Map<Item.Shared, Integer> joint = new HashMap<>();
+
+    Board(Model model) {
+        this.model = model;
+        days = new Day[model.courses().size()];
+        free = model.resources().stream()
+                .map(resource -> resource.capacity().clone())
+                .toArray(int[][]::new);
+        energy = model.energyWattHours().clone();
+        craftBusy = new boolean[model.crafts().size()][model.ticks()];
+        runDone = new boolean[model.problem().runs().size()];
+    }
+
+    Model model() {
+        return model;
+    }
+
+    /** The day of a pack; null while it has none. */
+    @Nullable
+    Day day(int pack) {
+        return days[pack];
+    }
+
+    /** Every pack's day; an empty one where it has none. */
+    List<Day> days() {
+        List<Day> placed = new ArrayList<>();
+        for (int pack = 0; pack < days.length; pack++) {
+            Day day = days[pack];
+            placed.add(day == null ? new Day(model.courses().get(pack), List.of()) : day);
+        }
+        return placed;
+    }
+
+    /** Goes back to days kept before. */
+    void restore(List<Day> kept) {
+        for (int pack = 0; pack < days.length; pack++) {
+            remove(pack);
+        }
+        kept.forEach(this::place);
+    }
+
+    void place(Day day) {
+        days[day.course().index()] = day;
+        for (Item item : day.items()) {
+            boolean first = !item.option().isJoint() || joint.merge(item.shared(), 1, Integer::sum) == 1;
+            if (first) {
+                occupy(item, 1);
+            }
+        }
+    }
+
+    void remove(int pack) {
+        Day day = days[pack];
+        if (day == null) {
+            return;
+        }
+        days[pack] = null;
+        for (Item item : day.items()) {
+            boolean last = !item.option().isJoint()
+                    || joint.merge(item.shared(), -1, (a, b) -> a + b == 0 ? null : a + b) == null;
+            if (last) {
+                occupy(item, -1);
+            }
+        }
+    }
+
+    private void occupy(Item item, int sign) {
+        Option option = item.option();
+        for (Use use : option.uses()) {
+            int[] left = free[use.resource()];
+            for (int i = 0; i < use.amounts().length; i++) {
+                left[item.tick() + i] -= sign * use.amounts()[i];
+            }
+        }
+        if (option.isRun()) {
+            runDone[option.run()] = sign > 0;
+            int to = Math.min(model.ticks(), item.tick() + model.craftTicks()[option.run()]);
+            Arrays.fill(craftBusy[model.craftOf()[option.run()]], item.tick(), to, sign > 0);
+        } else {
+            energy[option.source()] -= sign * option.wattHours();
+        }
+    }
+
+    /** Packs of a joint thing placed so far. */
+    int placed(Item.Shared shared) {
+        return joint.getOrDefault(shared, 0);
+    }
+
+    /** Whether an option can start at a step beside all that is placed. */
+    boolean fits(Option option, int tick) {
+        if (!option.startable()[tick]) {
+            return false;
+        }
+        if (option.isJoint() && placed(new Item.Shared(option.key(), tick)) > 0) {
+            return true;
+        }
+        return option.isRun() ? runFits(option, tick) : chargeFits(option, tick);
+    }
+
+    private boolean runFits(Option option, int tick) {
+        if (runDone[option.run()]) {
+            return false;
+        }
+        boolean[] busy = craftBusy[model.craftOf()[option.run()]];
+        int to = Math.min(model.ticks(), tick + model.craftTicks()[option.run()]);
+        for (int at = tick; at < to; at++) {
+            if (busy[at]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean chargeFits(Option option, int tick) {
+        if (energy[option.source()] < option.wattHours()) {
+            return false;
+        }
+        for (Use use : option.uses()) {
+            int[] left = free[use.resource()];
+            int[] amounts = use.amounts();
+            for (int i = 0; i < amounts.length; i++) {
+                if (left[tick + i] < amounts[i]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** End of the last thing placed [min]. */
+    int finishMinute() {
+        int finish = 0;
+        for (Day day : days()) {
+            for (Item item : day.items()) {
+                finish = Math.max(finish, item.endMinute(model.stepMinutes()));
+            }
+        }
+        return finish;
+    }
+
+    /** All counts. */
+    long[] counts() {
+        long[] counts = model.emptyCounts();
+        Map<Item.Shared, Boolean> seen = new HashMap<>();
+        for (Day day : days()) {
+            counts[Count.FULL] += day.fullMinutes(model.stepMinutes(), model.horizonMinutes());
+            counts[Count.STORAGE] += day.storage(model.stepMinutes());
+            for (Item item : day.items()) {
+                if (!item.option().isJoint() || seen.put(item.shared(), true) == null) {
+                    for (int count = 0; count < counts.length; count++) {
+                        counts[count] += item.option().counts()[count];
+                    }
+                }
+            }
+        }
+        counts[Count.FINISH] = finishMinute();
+        return counts;
+    }
+}

@@ -1,0 +1,154 @@
+package fettle.planner.solve;
+
+import fettle.planner.problem.ChargeWay;
+import fettle.planner.problem.Lock;
+import fettle.planner.problem.OutingProblem;
+import fettle.planner.problem.Place;
+import fettle.planner.problem.PlanCharger;
+import fettle.planner.problem.PlanPack;
+import fettle.planner.problem.PlanPort;
+import fettle.planner.problem.PowerSource;
+import fettle.planner.problem.Target;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the charges of one pack that a way to charge offers. */
+final class ChargeOptions {
+    private final ModelBuilder model;
+    private final PlanPack pack;
+
+    ChargeOptions(ModelBuilder model, PlanPack pack) {
+        this.model = model;
+        this.pack = pack;
+    }
+
+    /** None, one, or one more for every lock that demands one of its starts. */
+    List<Option> of(ChargeWay way, double fraction, int from, int to, Target target) {
+        Optional<Double> start = startFraction(way, fraction);
+        double end = target == Target.FULL
+                ? pack.levels().fullFraction()
+                : pack.levels().storageTarget();
+        if (start.isEmpty() || !CurveTime.reaches(way.curve(), start.get(), end)) {
+            return List.of();
+        }
+        CurveTime time = new CurveTime(way.curve(), start.get(), end);
+        Option free = option(way, time, start.get(), from, to, target);
+        if (!any(free.startable())) {
+            return List.of();
+        }
+        List<Option> found = new ArrayList<>(List.of(free));
+        for (Lock lock : model.problem().locks()) {
+            if (lock instanceof Lock.ChargeAt at && at.way().equals(way.name()) && at.target() == target) {
+                found.add(locked(free, at));
+            }
+        }
+        return found;
+    }
+
+    /** The lowest charge of packs charged together; nothing if they are too unlike or not to be charged. */
+    private Optional<Double> startFraction(ChargeWay way, double fraction) {
+        if (way.packs().size() == 1) {
+            return Optional.of(fraction);
+        }
+        double low = 1;
+        double high = 0;
+        for (PlanPack other : model.problem().packs()) {
+            if (way.packs().contains(other.tag())) {
+                low = Math.min(low, other.chargeFraction());
+                high = Math.max(high, other.chargeFraction());
+            }
+        }
+        boolean joined = high - low <= way.alikeWithin() && way.packs().stream().noneMatch(model::isExcluded);
+        return joined ? Optional.of(low) : Optional.empty();
+    }
+
+    private Option option(ChargeWay way, CurveTime time, double start, int from, int to, Target target) {
+        OutingProblem.Means means = model.problem().means();
+        PlanPort port = means.port(way.port());
+        PlanCharger charger = means.charger(port.charger());
+        PowerSource source = means.source(charger.source());
+        int step = model.stepMinutes();
+        int ticks = Ticks.up(time.wholeMinutes(), step);
+        int[] occupied = new int[ticks];
+        Arrays.fill(occupied, 1);
+        List<Use> uses = List.of(
+                new Use(model.resource(Model.Kind.PORT, port.name()), occupied),
+                new Use(model.resource(Model.Kind.CHARGER, charger.name()), time.watts(step, 1)),
+                new Use(model.resource(Model.Kind.SOURCE, source.name()), time.watts(step, charger.efficiency())));
+        int wattHours = time.sourceWattHours(charger.efficiency());
+        boolean withinPort = Arrays.stream(time.watts(step, 1)).max().orElse(0) <= port.limitWatts();
+        long[] counts = new long[Count.SIZE];
+        counts[Count.STRESS] = way.stress();
+        counts[Count.ENERGY] = source.place() == Place.FIELD ? wattHours : 0;
+        return new Option(
+                new Option.Key(way.name() + " " + target.label(), start, false),
+                -1,
+                means.ways().indexOf(way),
+                from,
+                to,
+                time.wholeMinutes(),
+                ticks,
+                Ticks.up(time.wholeMinutes() + pack.times().restMinutes(), step),
+                uses,
+                means.sources().indexOf(source),
+                wattHours,
+                counts,
+                way.packs().size(),
+                startable(source, time.wholeMinutes(), uses, withinPort));
+    }
+
+    private boolean[] startable(PowerSource source, int minutes, List<Use> uses, boolean withinPort) {
+        boolean[] startable = new boolean[model.ticks()];
+        boolean within = withinPort
+                && uses.stream()
+                        .allMatch(
+                                use -> Arrays.stream(use.amounts()).max().orElse(0) <= model.capacity(use.resource()));
+        for (int tick = 0; within && tick < startable.length; tick++) {
+            int start = tick * model.stepMinutes();
+            int end = start + minutes;
+            startable[tick] = model.problem().presence().stream()
+                            .anyMatch(here -> here.place() == source.place()
+                                    && here.span().covers(start, end))
+                    && (source.available().isEmpty()
+                            || source.available().stream().anyMatch(span -> span.covers(start, end)));
+        }
+        return startable;
+    }
+
+    private Option locked(Option free, Lock.ChargeAt lock) {
+        boolean[] startable = new boolean[free.startable().length];
+        int tick = lock.startMinute() / model.stepMinutes();
+        if (tick < startable.length) {
+            startable[tick] = free.startable()[tick];
+        }
+        long[] counts = free.counts().clone();
+        counts[Count.LOCKS] = -1;
+        Option.Key key = new Option.Key(free.key().kind(), free.key().fromFraction(), true);
+        return new Option(
+                key,
+                free.run(),
+                free.way(),
+                free.from(),
+                free.to(),
+                free.minutes(),
+                free.ticks(),
+                free.freeTicks(),
+                free.uses(),
+                free.source(),
+                free.wattHours(),
+                counts,
+                free.share(),
+                startable);
+    }
+
+    private static boolean any(boolean[] flags) {
+        for (boolean flag : flags) {
+            if (flag) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
