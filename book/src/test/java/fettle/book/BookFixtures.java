@@ -16,6 +16,15 @@ import fettle.engine.control.setup.SurfaceSetting;
 import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.control.sweep.Sweep;
 import fettle.engine.control.sweep.SweepPoint;
+import fettle.engine.outing.Attended;
+import fettle.engine.outing.Choice;
+import fettle.engine.outing.Feed;
+import fettle.engine.outing.Happened;
+import fettle.engine.outing.KeptPlan;
+import fettle.engine.outing.Outing;
+import fettle.engine.outing.OutingTimes;
+import fettle.engine.outing.RunWish;
+import fettle.engine.outing.Spot;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Craft;
@@ -130,6 +139,64 @@ public final class BookFixtures {
         book.items(Shapes.SERVO).add(servo("wing"), IN_USE, note("added servo wing", "wing"));
         book.items(Shapes.SET_UP_SHEET).add(sheet("Kestrel"), Row.empty(), note("set up Kestrel", "Kestrel"));
         book.items(Shapes.SURFACE_SWEEP).add(sweep("Kestrel"), Row.empty(), note("swept Kestrel", "Kestrel"));
+    }
+
+    /** An outing with a plan, of kit that is in the book. */
+    public static void fillOuting(Book book) {
+        book.items(Shapes.OUTING).add(outing("Lake day"), IN_USE, note("added outing Lake day", "Lake day"));
+        book.items(Shapes.OUTING_PLAN).add(plan("Lake day"), Row.empty(), note("planned Lake day", "Lake day"));
+    }
+
+    public static Outing outing(String name) {
+        return new Outing(
+                name,
+                "Europe/Zurich",
+                new OutingTimes(at(1), at(2), at(8), at(9)),
+                288.15,
+                List.of(new Attended(Spot.FIELD, at(2), at(7)), new Attended(Spot.HOME, at(10), at(12))),
+                List.of(
+                        new Feed(Spot.FIELD, "Bench left", "Trolley", 0.85, at(2), at(5)),
+                        new Feed(Spot.HOME, "Bench left", "Trolley", 0.9, null, null)),
+                List.of("P07"),
+                List.of(
+                        new RunWish("Kestrel", 2, 5, at(2), at(6), 480, 600, 0.7),
+                        new RunWish("Kestrel", 1, 1, at(6), at(7), 300, 0, null)),
+                List.of("EARLIEST_FINISH", "LEAST_STRESS"),
+                at(12),
+                List.of(
+                        new Choice(Choice.Kind.RUN_PACKS, "Kestrel 1", List.of("P07"), null),
+                        new Choice(Choice.Kind.RUN_START, "Kestrel 1", List.of(), at(3))),
+                List.of(new Happened(Happened.Kind.RUN, "Kestrel 1", List.of("P07"), at(3), at(4), 9_000.0)),
+                "bring the \"ladder\"");
+    }
+
+    public static KeptPlan plan(String outing) {
+        return new KeptPlan(
+                outing,
+                NOON,
+                at(1),
+                List.of("P07 80 %, ready"),
+                List.of(new KeptPlan.PlannedCharge(
+                        "P07 on Bench left port 1 at 5.0 A",
+                        List.of("P07"),
+                        Spot.FIELD,
+                        "Bench left port 1",
+                        "to full",
+                        at(2),
+                        at(3),
+                        0.4,
+                        1,
+                        "Trolley",
+                        96.5,
+                        200_000)),
+                List.of(new KeptPlan.PlannedRun("Kestrel 1", "Kestrel", List.of("P07"), at(3), at(4), at(5))),
+                List.of(new KeptPlan.GoalReached("the most valuable runs", "1 of 3", false, 0.2)),
+                List.of("P08 is left out: grounded"),
+                1.5);
+    }
+
+    private static Instant at(int hours) {
+        return NOON.plusSeconds(3600L * hours);
     }
 
     public static Servo servo(String name) {

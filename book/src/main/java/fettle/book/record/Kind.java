@@ -22,19 +22,66 @@ public enum Kind {
     TRACE("pack_trace", "", List.of("pack_trace_segment", "pack_trace_event"), Map.of("pack_id", PACK)),
     SERVO("servo", "name", List.of("servo_rating"), Map.of()),
     SET_UP_SHEET("set_up_sheet", "", List.of("set_up_sheet_surface", "set_up_sheet_rate"), Map.of("craft_id", CRAFT)),
-    SURFACE_SWEEP("surface_sweep", "", List.of("surface_sweep_point"), Map.of("craft_id", CRAFT));
+    SURFACE_SWEEP("surface_sweep", "", List.of("surface_sweep_point"), Map.of("craft_id", CRAFT)),
+    OUTING(
+            "outing",
+            "name",
+            List.of(
+                    "outing_attended",
+                    "outing_feed",
+                    "outing_pack",
+                    "outing_wish",
+                    "outing_goal",
+                    "outing_choice",
+                    "outing_happened"),
+            Map.of(),
+            List.of(
+                    new PartReference("outing_feed", "charger_id", CHARGER),
+                    new PartReference("outing_feed", "source_id", SOURCE),
+                    new PartReference("outing_pack", "pack_id", PACK),
+                    new PartReference("outing_wish", "craft_id", CRAFT))),
+    OUTING_PLAN(
+            "outing_plan",
+            "",
+            List.of(
+                    "outing_plan_input",
+                    "outing_plan_remark",
+                    "outing_plan_charge",
+                    "outing_plan_run",
+                    "outing_plan_goal"),
+            Map.of("outing_id", OUTING));
 
     private final String table;
     private final String nameColumn;
     private final List<String> childTables;
     private final Map<String, Kind> references;
+    private final List<PartReference> partReferences;
 
     Kind(String table, String nameColumn, List<String> childTables, Map<String, Kind> references) {
+        this(table, nameColumn, childTables, references, List.of());
+    }
+
+    Kind(
+            String table,
+            String nameColumn,
+            List<String> childTables,
+            Map<String, Kind> references,
+            List<PartReference> partReferences) {
         this.table = table;
         this.nameColumn = nameColumn;
         this.childTables = childTables;
         this.references = references;
+        this.partReferences = partReferences;
     }
+
+    /**
+     * A column by which parts refer to another item.
+     *
+     * @param table the parts' table
+     * @param column the column
+     * @param kind the kind it refers to
+     */
+    public record PartReference(String table, String column, Kind kind) {}
 
     public String table() {
         return table;
@@ -53,6 +100,11 @@ public enum Kind {
     /** Columns that refer to other items, and to which kind. */
     public Map<String, Kind> references() {
         return references;
+    }
+
+    /** Columns by which its parts refer to other items. */
+    public List<PartReference> partReferences() {
+        return partReferences;
     }
 
     /** Column by which its parts refer to it. */

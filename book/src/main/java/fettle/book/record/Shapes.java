@@ -3,6 +3,8 @@ package fettle.book.record;
 import fettle.engine.control.servo.Servo;
 import fettle.engine.control.setup.SetUpSheet;
 import fettle.engine.control.sweep.SurfaceSweep;
+import fettle.engine.outing.KeptPlan;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.Craft;
@@ -29,8 +31,24 @@ public final class Shapes {
     public static final Shape<SetUpSheet> SET_UP_SHEET = new SetUpSheetShape();
     public static final Shape<SurfaceSweep> SURFACE_SWEEP = new SurfaceSweepShape();
 
-    public static final List<Shape<?>> ALL =
-            List.of(PACK, CRAFT, SOURCE, CHARGER, CHECK, CHARGE, RUN, RULE, TRACE, SERVO, SET_UP_SHEET, SURFACE_SWEEP);
+    public static final Shape<Outing> OUTING = new OutingShape();
+    public static final Shape<KeptPlan> OUTING_PLAN = new OutingPlanShape();
+
+    public static final List<Shape<?>> ALL = List.of(
+            PACK,
+            CRAFT,
+            SOURCE,
+            CHARGER,
+            CHECK,
+            CHARGE,
+            RUN,
+            RULE,
+            TRACE,
+            SERVO,
+            SET_UP_SHEET,
+            SURFACE_SWEEP,
+            OUTING,
+            OUTING_PLAN);
 
     private Shapes() {}
 }

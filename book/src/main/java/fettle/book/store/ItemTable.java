@@ -90,21 +90,32 @@ public final class ItemTable {
                 .findOne();
     }
 
-    /** How many items in the book refer to one of this kind. */
+    /** How many items in the book refer to one of this kind, themselves or in their parts. */
     long referring(long id) {
         long count = 0;
         for (Kind other : Kind.values()) {
             for (Map.Entry<String, Kind> reference : other.references().entrySet()) {
                 if (reference.getValue() == kind) {
-                    count += handle.createQuery("SELECT count(*) FROM " + other.table() + " WHERE withdrawn = 0 AND "
-                                    + reference.getKey() + " = ?")
-                            .bind(0, id)
-                            .mapTo(Long.class)
-                            .one();
+                    count += count(other.table() + " WHERE withdrawn = 0 AND " + reference.getKey() + " = ?", id);
+                }
+            }
+            for (Kind.PartReference reference : other.partReferences()) {
+                if (reference.kind() == kind) {
+                    count += count(
+                            other.table() + " WHERE withdrawn = 0 AND id IN (SELECT " + other.ownerColumn() + " FROM "
+                                    + reference.table() + " WHERE " + reference.column() + " = ?)",
+                            id);
                 }
             }
         }
         return count;
+    }
+
+    private long count(String from, long id) {
+        return handle.createQuery("SELECT count(*) FROM " + from)
+                .bind(0, id)
+                .mapTo(Long.class)
+                .one();
     }
 
     private Map<Long, List<Row>> parts(String table, String condition, Object parameter) {

@@ -64,11 +64,12 @@ class ArchiveRoundTripTest {
     }
 
     @Test
-    void carriesServosSetUpSheetsAndSweeps() {
+    void carriesServosSetUpSheetsSweepsOutingsAndPlans() {
         Path archive = folder.resolve("book.zip");
         try (Book book = Book.open(folder.resolve("a"))) {
             BookFixtures.fill(book);
             BookFixtures.fillControls(book);
+            BookFixtures.fillOuting(book);
             Export.write(book, archive);
         }
         try (Book book = Book.open(folder.resolve("b"))) {
@@ -76,6 +77,8 @@ class ArchiveRoundTripTest {
             assertThat(book.items(Shapes.SERVO).all().get(0).item()).isEqualTo(BookFixtures.servo("wing"));
             assertThat(book.items(Shapes.SET_UP_SHEET).all().get(0).item()).isEqualTo(BookFixtures.sheet("Kestrel"));
             assertThat(book.items(Shapes.SURFACE_SWEEP).all().get(0).item()).isEqualTo(BookFixtures.sweep("Kestrel"));
+            assertThat(book.items(Shapes.OUTING).all().get(0).item()).isEqualTo(BookFixtures.outing("Lake day"));
+            assertThat(book.items(Shapes.OUTING_PLAN).all().get(0).item()).isEqualTo(BookFixtures.plan("Lake day"));
         }
     }
 

@@ -10,6 +10,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import fettle.book.BookFixtures;
 import fettle.book.record.Row;
 import fettle.book.record.Shapes;
+import fettle.engine.outing.Outing;
+import fettle.engine.outing.RunWish;
 import fettle.engine.pack.Pack;
 import fettle.engine.units.InputException;
 import java.nio.file.Path;
@@ -39,6 +41,7 @@ class BookOnSqliteTest {
     void givesBackEveryKindOfItemAsItWasAfterReopening() {
         BookFixtures.fill(book);
         BookFixtures.fillControls(book);
+        BookFixtures.fillOuting(book);
         reopen();
         assertThat(only(book.items(Shapes.PACK).all())).isEqualTo(BookFixtures.pack("P07"));
         assertThat(only(book.items(Shapes.CRAFT).all())).isEqualTo(BookFixtures.craft("Kestrel"));
@@ -53,6 +56,19 @@ class BookOnSqliteTest {
         assertThat(only(book.items(Shapes.SERVO).all())).isEqualTo(BookFixtures.servo("wing"));
         assertThat(only(book.items(Shapes.SET_UP_SHEET).all())).isEqualTo(BookFixtures.sheet("Kestrel"));
         assertThat(only(book.items(Shapes.SURFACE_SWEEP).all())).isEqualTo(BookFixtures.sweep("Kestrel"));
+        assertThat(only(book.items(Shapes.OUTING).all())).isEqualTo(BookFixtures.outing("Lake day"));
+        assertThat(only(book.items(Shapes.OUTING_PLAN).all())).isEqualTo(BookFixtures.plan("Lake day"));
+    }
+
+    @Test
+    void outingsFollowTheRenamingOfTheirKit() {
+        BookFixtures.fill(book);
+        BookFixtures.fillOuting(book);
+        book.items(Shapes.PACK).replace(1, BookFixtures.pack("P17"), note("renamed P07", "P17"));
+        book.items(Shapes.CRAFT).replace(1, BookFixtures.craft("Merlin"), note("renamed Kestrel", "Merlin"));
+        Outing outing = only(book.items(Shapes.OUTING).all());
+        assertThat(outing.packs()).containsExactly("P17");
+        assertThat(outing.wishes()).extracting(RunWish::craft).containsOnly("Merlin");
     }
 
     @Test

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import fettle.book.BookFixtures;
 import fettle.book.record.Row;
 import fettle.book.record.Shapes;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.Check;
 import fettle.engine.units.InputException;
 import java.nio.file.Path;
@@ -99,6 +100,34 @@ class UndoTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("4 other entries refer to P07")
                 .hasMessageContaining("Retire it instead");
+    }
+
+    @Test
+    void refusesToWithdrawKitThatAnOutingNames() {
+        book.items(Shapes.PACK).add(BookFixtures.pack("P08"), IN_USE, note("added pack P08", "P08"));
+        long added = book.journal().recent(0, 1).get(0).row().id();
+        BookFixtures.fillOuting(book);
+        Stored<Outing> outing = book.items(Shapes.OUTING).all().get(0);
+        Outing named = BookFixtures.outing("Lake day");
+        book.items(Shapes.OUTING)
+                .replace(
+                        outing.id(),
+                        new Outing(
+                                named.name(),
+                                named.zone(),
+                                named.times(),
+                                named.ambientKelvins(),
+                                named.attended(),
+                                named.feeds(),
+                                List.of("P07", "P08"),
+                                named.wishes(),
+                                named.goals(),
+                                named.storageBy(),
+                                named.choices(),
+                                named.happened(),
+                                named.note()),
+                        note("changed outing Lake day", "Lake day"));
+        assertThatThrownBy(() -> undo(added)).hasMessageContaining("1 other entry refers to");
     }
 
     @Test
