@@ -8,6 +8,7 @@ import fettle.engine.health.PackHealth;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
+import fettle.engine.pack.Finding;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.PackHistory;
@@ -16,6 +17,9 @@ import fettle.engine.pack.assessment.PackAssessor;
 import fettle.engine.rule.RuleSet;
 import fettle.engine.supply.Charger;
 import fettle.engine.supply.Source;
+import fettle.engine.trace.EventFindings;
+import fettle.engine.trace.TraceRecord;
+import fettle.engine.trace.TraceUses;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -32,6 +36,8 @@ public final class Review {
     private static final Comparator<Task> SOONEST_FIRST =
             Comparator.comparing(Task::due, Comparator.nullsLast(Comparator.naturalOrder()));
 
+    private static final String NO_EVENTS = "nothing in its traces past a limit that was not looked into";
+
     private final Ledger ledger;
     private final Workshop workshop;
 
@@ -46,8 +52,8 @@ public final class Review {
             Bench bench = bench();
             List<PackReview> packs = ledger.book().items(Shapes.PACK).all().stream()
                     .filter(pack -> !pack.retired())
-                    .map(this::history)
-                    .map(history -> review(history, health(history, bench), bench))
+                    .map(this::evidence)
+                    .map(file -> review(file, health(file, bench), bench))
                     .sorted(WORST_FIRST)
                     .toList();
             List<Task> tasks = packs.stream()
@@ -62,25 +68,37 @@ public final class Review {
     public PackFile pack(String tag) {
         return ledger.together(() -> {
             Stored<Pack> stored = workshop.packs().stored(tag);
-            PackHistory history = history(stored);
+            Evidence evidence = evidence(stored);
             Bench bench = bench();
-            PackHealth health = health(history, bench);
-            PackReview inUse = review(history, health, bench);
+            PackHealth health = health(evidence, bench);
+            PackReview inUse = review(evidence, health, bench);
             PackReview review =
                     stored.retired() ? new PackReview(inUse.assessment().retired(), List.of()) : inUse;
             Pack pack = stored.item();
             return new PackFile(
-                    review, health, stored.retired(), history, workshop.rules().inForce(pack.chemistry(), pack.tag()));
+                    review,
+                    health,
+                    stored.retired(),
+                    evidence.noted(),
+                    workshop.rules().inForce(pack.chemistry(), pack.tag()));
         });
     }
 
-    private static PackHealth health(PackHistory history, Bench bench) {
-        return PackHealth.of(history, bench.rules(), MeterAccuracy.USUAL);
+    private static PackHealth health(Evidence evidence, Bench bench) {
+        return PackHealth.of(evidence.joined(), evidence.records(), bench.rules(), MeterAccuracy.USUAL);
     }
 
-    private static PackReview review(PackHistory history, PackHealth health, Bench bench) {
-        Assessment assessment = PackAssessor.assess(history, bench.rules(), MeterAccuracy.USUAL, bench.now())
-                .with(health.findings(), health.passed());
+    private static PackReview review(Evidence evidence, PackHealth health, Bench bench) {
+        List<Finding> events = EventFindings.of(
+                evidence.records(), evidence.traces().stream().map(Stored::id).toList());
+        Assessment assessment = PackAssessor.assess(
+                        evidence.joined(),
+                        health.present(evidence.noted().pack()),
+                        bench.rules(),
+                        MeterAccuracy.USUAL,
+                        bench.now())
+                .with(health.findings(), health.passed())
+                .with(events, evidence.traces().isEmpty() || !events.isEmpty() ? List.of() : List.of(NO_EVENTS));
         return new PackReview(
                 assessment,
                 TaskPlanner.plan(assessment, bench.rules(), bench.chargers(), bench.sources(), bench.now()));
@@ -95,6 +113,27 @@ public final class Review {
                 .filter(item -> !item.retired())
                 .map(Registered::item)
                 .toList();
+    }
+
+    /**
+     * What a pack's record holds.
+     *
+     * @param noted what was typed
+     * @param traces what was logged
+     */
+    private record Evidence(PackHistory noted, List<Stored<TraceRecord>> traces) {
+        List<TraceRecord> records() {
+            return traces.stream().map(Stored::item).toList();
+        }
+
+        /** The noted record with the uses that only the traces tell of. */
+        PackHistory joined() {
+            return TraceUses.joined(noted, records());
+        }
+    }
+
+    private Evidence evidence(Stored<Pack> pack) {
+        return new Evidence(history(pack), ledger.book().items(Shapes.TRACE).ofPack(pack.id()));
     }
 
     private PackHistory history(Stored<Pack> pack) {

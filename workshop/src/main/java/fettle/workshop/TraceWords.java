@@ -22,6 +22,13 @@ public final class TraceWords {
                 + passed(trace.hasCurrent(), trace.total()) + ", " + events + (events == 1 ? " event" : " events");
     }
 
+    /** E.g. {@code looked into 2 events of trace 3 of P07 (flight.csv): cells read well after a day}. */
+    static String acknowledged(KeptTrace trace, String finding) {
+        int events = trace.record().events().size();
+        return "looked into " + (events == 1 ? "one event" : events + " events") + " of trace " + trace.id() + " of "
+                + trace.pack() + " (" + trace.record().fileName() + "): " + finding;
+    }
+
     /** What passed, e.g. {@code 1520 mAh out, 40 mAh in}; the way nothing passed is left out. */
     public static String passed(boolean hasCurrent, Count count) {
         if (!hasCurrent) {

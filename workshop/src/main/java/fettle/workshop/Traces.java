@@ -24,6 +24,8 @@ import fettle.engine.trace.Trace;
 import fettle.engine.trace.TraceLimits;
 import fettle.engine.trace.TraceRecord;
 import fettle.engine.trace.TraceRecorder;
+import fettle.engine.trace.TraceResistance;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.InputException;
 import java.io.IOException;
 import java.io.Writer;
@@ -147,6 +149,38 @@ public final class Traces {
     }
 
     /**
+     * Notes that the events of a trace were looked into; they then no longer count against the pack. Can be undone.
+     *
+     * @param finding what was found, in words
+     * @throws InputException if it has no events, was looked into already, or nothing was said
+     * @throws UnknownNameException if there is no such trace
+     */
+    public JournalEntry acknowledge(long id, String finding) {
+        return ledger.together(() -> {
+            KeptTrace trace = find(id);
+            refuseUnlessOpen(trace, finding.strip());
+            TraceRecord answered = trace.record().acknowledgedAs(finding.strip());
+            return Ledger.fresh(items.replace(
+                    id, answered, ledger.note(TraceWords.acknowledged(trace, finding.strip()), trace.pack())));
+        });
+    }
+
+    private static void refuseUnlessOpen(KeptTrace trace, String finding) {
+        if (finding.isEmpty()) {
+            throw new InputException("finding", "say what was found, e.g. cells read 3.85 V after a day, no swelling.");
+        }
+        if (trace.record().events().isEmpty()) {
+            throw new InputException("id", "trace " + trace.id() + " has no events to look into.");
+        }
+        if (!trace.record().acknowledged().isEmpty()) {
+            throw new InputException(
+                    "id",
+                    "the events of trace " + trace.id() + " were looked into already: "
+                            + trace.record().acknowledged() + ". Undo that first.");
+        }
+    }
+
+    /**
      * Writes a trace into a new file in the open Battery Data Format 1.3, the pack as the test object.
      *
      * @throws InputException if it has no volts or no current, or the file is there already or cannot be written
@@ -179,10 +213,30 @@ public final class Traces {
         try {
             List<String> remarks = TraceReader.readParts(file, preview, zone, progress::goOn, recorder::add);
             return recorder.finish(new TraceRecorder.Origin(
-                    file.name(), sha256, file.bytes(), MappingText.write(preview.mapping()), remarks, note.strip()));
+                            file.name(),
+                            sha256,
+                            file.bytes(),
+                            MappingText.write(preview.mapping()),
+                            remarks,
+                            note.strip()))
+                    .withResistances(resistances(recorder, pack));
         } catch (ReadingStoppedException stopped) {
             throw new InputException("file", String.valueOf(stopped.getMessage()));
         }
+    }
+
+    /** Of the longest run; nothing where no current was logged or the data cannot tell. */
+    private static List<TraceResistance> resistances(TraceRecorder recorder, Pack pack) {
+        List<TraceResistance> found = new ArrayList<>();
+        recorder.longestRun()
+                .filter(run -> run.hasCurrent() && run.hasVolts())
+                .ifPresent(run -> TraceHealth.of(run, pack).cells().forEach(cell -> {
+                    Estimate at25 = cell.r0At25Ohms();
+                    if (at25 != null) {
+                        found.add(new TraceResistance(cell.number(), at25.value(), at25.standardDeviation()));
+                    }
+                }));
+        return found;
     }
 
     private Preview look(LogFile file, ReadingChoices said) {

@@ -19,7 +19,11 @@ public enum Kind {
     CHARGE("pack_charge", "", List.of(), Map.of("pack_id", PACK)),
     RUN("pack_run", "", List.of(), Map.of("pack_id", PACK, "craft_id", CRAFT)),
     RULE("rule_override", "", List.of(), Map.of("pack_id", PACK)),
-    TRACE("pack_trace", "", List.of("pack_trace_segment", "pack_trace_event"), Map.of("pack_id", PACK)),
+    TRACE(
+            "pack_trace",
+            "",
+            List.of("pack_trace_segment", "pack_trace_event", "pack_trace_rest", "pack_trace_resistance"),
+            Map.of("pack_id", PACK)),
     SERVO("servo", "name", List.of("servo_rating"), Map.of()),
     SET_UP_SHEET("set_up_sheet", "", List.of("set_up_sheet_surface", "set_up_sheet_rate"), Map.of("craft_id", CRAFT)),
     SURFACE_SWEEP("surface_sweep", "", List.of("surface_sweep_point"), Map.of("craft_id", CRAFT)),

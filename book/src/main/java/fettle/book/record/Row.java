@@ -3,6 +3,7 @@ package fettle.book.record;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -135,14 +136,27 @@ public final class Row {
         return value;
     }
 
+    /** A column or part that is not there equals one that is empty: older versions wrote rows without it. */
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Row row && values.equals(row.values) && parts.equals(row.parts);
+        return other instanceof Row row && told().equals(row.told()) && filled().equals(row.filled());
     }
 
     @Override
     public int hashCode() {
-        return 31 * values.hashCode() + parts.hashCode();
+        return 31 * told().hashCode() + filled().hashCode();
+    }
+
+    private Map<String, @Nullable Object> told() {
+        Map<String, @Nullable Object> told = new TreeMap<>(values);
+        told.values().removeIf(Objects::isNull);
+        return told;
+    }
+
+    private Map<String, List<Row>> filled() {
+        Map<String, List<Row>> filled = new TreeMap<>(parts);
+        filled.values().removeIf(List::isEmpty);
+        return filled;
     }
 
     @Override

@@ -6,13 +6,18 @@ import fettle.engine.trace.SegmentKind;
 import fettle.engine.trace.SegmentRecord;
 import fettle.engine.trace.TraceEvent;
 import fettle.engine.trace.TraceRecord;
+import fettle.engine.trace.TraceResistance;
+import fettle.engine.trace.TraceRest;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 
 /** Traces with their segments and events; the file itself is kept apart, by what its bytes are. */
 public final class TraceShape implements Shape<TraceRecord> {
     private static final String SEGMENTS = "pack_trace_segment";
     private static final String EVENTS = "pack_trace_event";
+    private static final String RESTS = "pack_trace_rest";
+    private static final String RESISTANCES = "pack_trace_resistance";
 
     @Override
     public Kind kind() {
@@ -35,9 +40,14 @@ public final class TraceShape implements Shape<TraceRecord> {
                 .with("offset_amps", trace.offsetAmps())
                 .with("remarks", String.join("\n", trace.remarks()))
                 .with("note", trace.note())
+                .with("acknowledged", trace.acknowledged().isEmpty() ? null : trace.acknowledged())
                 .withParts(
                         SEGMENTS, trace.segments().stream().map(TraceShape::row).toList())
-                .withParts(EVENTS, trace.events().stream().map(TraceShape::row).toList());
+                .withParts(EVENTS, trace.events().stream().map(TraceShape::row).toList())
+                .withParts(RESTS, trace.rests().stream().map(TraceShape::row).toList())
+                .withParts(
+                        RESISTANCES,
+                        trace.resistances().stream().map(TraceShape::row).toList());
     }
 
     @Override
@@ -55,10 +65,13 @@ public final class TraceShape implements Shape<TraceRecord> {
                 row.realOrNull("offset_amps"),
                 row.parts(SEGMENTS).stream().map(TraceShape::segment).toList(),
                 row.parts(EVENTS).stream().map(TraceShape::event).toList(),
+                row.parts(RESTS).stream().map(TraceShape::rest).toList(),
+                row.parts(RESISTANCES).stream().map(TraceShape::resistance).toList(),
                 row.text("remarks").isEmpty()
                         ? List.of()
                         : List.of(row.text("remarks").split("\n")),
-                row.text("note"));
+                row.text("note"),
+                Objects.requireNonNullElse(row.textOrNull("acknowledged"), ""));
     }
 
     private static Row row(SegmentRecord segment) {
@@ -97,6 +110,36 @@ public final class TraceShape implements Shape<TraceRecord> {
                 .with("duration_seconds", event.durationSeconds())
                 .with("worst_si", event.worstSi())
                 .with("limit_si", event.limitSi());
+    }
+
+    private static Row row(TraceRest rest) {
+        return Row.empty()
+                .with("cell", rest.cell())
+                .with("at_seconds", rest.atSeconds())
+                .with("rested_seconds", rest.restedSeconds())
+                .with("volts", rest.volts())
+                .with("kelvins", rest.kelvins());
+    }
+
+    private static TraceRest rest(Row row) {
+        return new TraceRest(
+                Math.toIntExact(row.whole("cell")),
+                row.real("at_seconds"),
+                row.real("rested_seconds"),
+                row.real("volts"),
+                row.realOrNull("kelvins"));
+    }
+
+    private static Row row(TraceResistance found) {
+        return Row.empty()
+                .with("cell", found.cell())
+                .with("ohms_at_25", found.ohmsAt25())
+                .with("deviation_ohms", found.deviationOhms());
+    }
+
+    private static TraceResistance resistance(Row row) {
+        return new TraceResistance(
+                Math.toIntExact(row.whole("cell")), row.real("ohms_at_25"), row.real("deviation_ohms"));
     }
 
     private static TraceEvent event(Row row) {

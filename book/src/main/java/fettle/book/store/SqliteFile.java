@@ -14,7 +14,7 @@ import org.sqlite.SQLiteDataSource;
 /** Connections to a book's file, and its schema. */
 public final class SqliteFile {
     /** The schema this version writes; the newest migration in {@code fettle/book/schema}. */
-    public static final int SCHEMA_VERSION = 6;
+    public static final int SCHEMA_VERSION = 7;
 
     private static final int BUSY_MILLISECONDS = 5_000;
 

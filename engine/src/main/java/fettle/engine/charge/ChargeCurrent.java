@@ -2,6 +2,7 @@ package fettle.engine.charge;
 
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.Pack;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
@@ -58,7 +59,10 @@ record ChargeCurrent(Charger charger, Port port, double amps, Limit binding, Lis
                     source.maxWatts() * CHARGER_EFFICIENCY,
                     fullVolts));
         }
-        ofCondition(assessment, pack.ampsOfRate(rules.si(Quantity.DEFAULT_CHARGE_RATE)), limits);
+        ofMeasured(assessment, rules, limits);
+        double usualAmps =
+                assessment.capacity().plannedShare() * pack.ampsOfRate(rules.si(Quantity.DEFAULT_CHARGE_RATE));
+        ofCondition(assessment, usualAmps, limits);
         limits.sort(Comparator.comparingDouble(Limit::amps));
         return new ChargeCurrent(charger, port, limits.get(0).amps(), limits.get(0), limits);
     }
@@ -92,6 +96,23 @@ record ChargeCurrent(Charger charger, Port port, double amps, Limit binding, Lis
                 String.format(Locale.ROOT, "%.1fC where no rating is known (%s)", rate, amps(allowed)),
                 allowed,
                 rules.rule(Quantity.DEFAULT_CHARGE_RATE).citation());
+    }
+
+    /** The same C of what the pack holds today: less than the label's where it has faded. */
+    private static void ofMeasured(Assessment assessment, Limits rules, List<Limit> limits) {
+        PresentCapacity present = assessment.capacity();
+        if (!present.measured() || present.plannedShare() >= 1) {
+            return;
+        }
+        Limit label = ofPack(assessment.pack(), rules);
+        limits.add(new Limit(
+                String.format(
+                        Locale.ROOT,
+                        "%.1fC of the %s it was measured to hold",
+                        label.amps() / assessment.pack().ampsOfRate(1),
+                        TradeUnit.MILLIAMPERE_HOUR.print(present.plannedCoulombs(), 0)),
+                label.amps() * present.plannedShare(),
+                Citation.commonPractice("a rate is of what the pack holds, not of what its label says")));
     }
 
     private static Limit ofPower(String what, double watts, double fullVolts) {

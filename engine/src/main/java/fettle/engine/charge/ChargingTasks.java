@@ -114,7 +114,9 @@ final class ChargingTasks {
                         "z = " + TradeUnit.PERCENT.print(charge, 0),
                         "top of the band " + limits.rule(Quantity.STORAGE_HIGH).print() + " = "
                                 + TradeUnit.PERCENT.print(high, 0),
-                        "capacity = " + TradeUnit.MILLIAMPERE_HOUR.print(pack.ratedCapacityCoulombs(), 0)),
+                        "capacity = "
+                                + TradeUnit.MILLIAMPERE_HOUR.print(
+                                        assessment.capacity().plannedCoulombs(), 0)),
                 TradeUnit.MILLIAMPERE_HOUR.print(out, 0),
                 limits.rule(Quantity.STORAGE_HIGH).citation());
     }
@@ -195,7 +197,7 @@ final class ChargingTasks {
     }
 
     private Estimate coulombs(Estimate charge, double fraction) {
-        double capacity = pack.ratedCapacityCoulombs();
+        double capacity = assessment.capacity().plannedCoulombs();
         return new Estimate(
                 fraction * capacity,
                 charge.standardDeviation() * capacity,

@@ -14,6 +14,7 @@ import fettle.engine.working.Step;
 import fettle.engine.working.Working;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What capacity and leakage mean for a pack's standing. */
 final class HealthFindings {
@@ -23,9 +24,10 @@ final class HealthFindings {
     private final List<Finding> found = new ArrayList<>();
     private final List<String> passed = new ArrayList<>();
 
-    HealthFindings(CapacityReport capacity, List<CellLeak> leaks, Limits limits) {
+    HealthFindings(CapacityReport capacity, List<CellLeak> leaks, List<LadderReading> ladder, Limits limits) {
         capacity(capacity, limits.rule(Quantity.RETIRE_CAPACITY));
         leaks(leaks);
+        resistance(ladder, limits.rule(Quantity.RETIRE_RESISTANCE));
     }
 
     List<Finding> found() {
@@ -58,6 +60,19 @@ final class HealthFindings {
         leaks.stream().filter(CellLeak::alarm).forEach(leak -> found.add(leak(leak)));
         if (!leaks.isEmpty() && leaks.stream().noneMatch(CellLeak::alarm)) {
             passed.add("no cell leaks faster than its neighbours at rest");
+        }
+    }
+
+    private void resistance(List<LadderReading> ladder, Rule limit) {
+        Optional<Finding> finding = ResistanceLadder.finding(ladder, limit);
+        finding.ifPresent(found::add);
+        long traces = ladder.stream()
+                .filter(reading -> reading.method().equals(ResistanceLadder.TRACES))
+                .map(LadderReading::at)
+                .distinct()
+                .count();
+        if (traces > 1 && finding.isEmpty()) {
+            passed.add("no cell's resistance by its traces has reached " + limit.print() + " of its first");
         }
     }
 

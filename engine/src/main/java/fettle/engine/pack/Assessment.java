@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param standing the worst that any finding allows
  * @param cells per-cell state from the latest check; empty if cells were not read
  * @param charge fraction of full of the weakest cell (or mean cell if only pack volts); {@code null} if not known
+ * @param capacity what it holds from empty to full, beside its label
  * @param usableCoulombs charge above reserve [C], limited by the weakest cell; {@code null} if not known
  * @param imbalanceVolts largest minus least rest volts [V]; {@code null} if cells were not read
  * @param imbalanceCoulombs the same as charge [C]; {@code null} if cells were not read
@@ -33,6 +34,7 @@ public record Assessment(
         Standing standing,
         List<CellState> cells,
         @Nullable Estimate charge,
+        PresentCapacity capacity,
         @Nullable Estimate usableCoulombs,
         @Nullable Double imbalanceVolts,
         @Nullable Estimate imbalanceCoulombs,
@@ -56,6 +58,7 @@ public record Assessment(
                 Standing.RETIRED,
                 cells,
                 charge,
+                capacity,
                 usableCoulombs,
                 imbalanceVolts,
                 imbalanceCoulombs,
@@ -80,6 +83,7 @@ public record Assessment(
                         : Collections.max(List.of(standing, all.get(0).standing())),
                 cells,
                 charge,
+                capacity,
                 usableCoulombs,
                 imbalanceVolts,
                 imbalanceCoulombs,

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -22,7 +23,10 @@ public final class TraceRecorder {
     private final List<SegmentRecord> segments = new ArrayList<>();
     private final List<TraceEvent> events = new ArrayList<>();
     private final Set<String> remarks = new LinkedHashSet<>();
+    private final List<TraceRest> rests = new ArrayList<>();
     private @Nullable Trace last;
+    private @Nullable Trace longestRun;
+    private double longestRunSeconds;
     private @Nullable Instant startedAt;
     private long samples;
     private int cells;
@@ -69,12 +73,31 @@ public final class TraceRecorder {
                     segment.kind(), trace.timeSeconds()[segment.from()], trace.timeSeconds()[segment.to() - 1], count));
         }
         events.addAll(review.events());
+        rests.addAll(review.rests());
+        keepLongestRun(trace, review.segments());
         remarks.addAll(review.remarks());
         review.offset().ifPresent(offset -> {
             Estimate amps = offset.amps();
             offsetSum += amps.value() * offset.restSeconds();
             offsetSeconds += offset.restSeconds();
         });
+    }
+
+    private void keepLongestRun(Trace trace, List<Segment> segments) {
+        double seconds = segments.stream()
+                .filter(segment -> segment.kind() == SegmentKind.RUN)
+                .mapToDouble(segment -> segment.durationSeconds(trace))
+                .max()
+                .orElse(0);
+        if (seconds > longestRunSeconds) {
+            longestRunSeconds = seconds;
+            longestRun = trace;
+        }
+    }
+
+    /** The part that holds the longest run, to be identified; empty if there is no run. */
+    public Optional<Trace> longestRun() {
+        return Optional.ofNullable(longestRun);
     }
 
     /** A segment that goes on where the last one of its kind ended is one with it. */
@@ -114,8 +137,11 @@ public final class TraceRecorder {
                 offsetSeconds > 0 ? offsetSum / offsetSeconds : null,
                 segments,
                 events,
+                rests,
+                List.of(),
                 all,
-                read.note());
+                read.note(),
+                "");
     }
 
     /** What is known of the file itself; see {@link TraceRecord}. */

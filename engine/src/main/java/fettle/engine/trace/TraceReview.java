@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param total the sum of the counts
  * @param offset what the current shows at rest; empty if unknown
  * @param events what went wrong, in order of time
+ * @param rests volts at the end of its rests
  * @param remarks what cannot be known, and what makes the trace doubtful, in sentences
  */
 public record TraceReview(
@@ -19,12 +20,14 @@ public record TraceReview(
         Count total,
         Optional<CurrentOffset> offset,
         List<TraceEvent> events,
+        List<TraceRest> rests,
         List<String> remarks) {
 
     public TraceReview {
         segments = List.copyOf(segments);
         counts = List.copyOf(counts);
         events = List.copyOf(events);
+        rests = List.copyOf(rests);
         remarks = List.copyOf(remarks);
     }
 
@@ -38,6 +41,7 @@ public record TraceReview(
                 counts.stream().reduce(Count.NOTHING, Count::plus),
                 CurrentOffset.of(trace, segments),
                 EventSearch.of(trace, segments, limits),
+                RestSearch.of(trace, segments, limits.cellsInSeries()),
                 Oddities.of(trace, segments));
     }
 }

@@ -46,7 +46,7 @@ public record CapacityReport(
     /** How it was reached. */
     public Working working() {
         return Working.of(new Step(
-                "capacity from noted charges",
+                "capacity from noted charges and from traces",
                 "Q least in the sum of (put-back − Q · change of rest charge)² over both variances; then a mean with the label",
                 List.of(
                         "charges = " + influences.size() + ", outliers = "

@@ -5,14 +5,11 @@ import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.PackHistory;
-import fettle.engine.pack.assessment.RestCharge;
-import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -77,13 +74,13 @@ public final class NotedCharges {
 
     private Optional<CapacityPair> pair(ChargeRecord charge, @Nullable Integer cell) {
         Double returned = charge.returnedCoulombs();
-        Optional<Rest> before = before(charge, cell);
-        Optional<Rest> after = full(charge).or(() -> after(charge, cell));
+        Optional<RestReading> before = before(charge, cell);
+        Optional<RestReading> after = full(charge).or(() -> after(charge, cell));
         if (returned == null || before.isEmpty() || after.isEmpty()) {
             return Optional.empty();
         }
-        Rest start = before.get();
-        Rest end = after.get();
+        RestReading start = before.get();
+        RestReading end = after.get();
         double change = end.charge() - start.charge();
         if (change < LEAST_CHANGE || !(returned > 0)) {
             return Optional.empty();
@@ -103,13 +100,13 @@ public final class NotedCharges {
                         + TradeUnit.PERCENT.print(end.charge(), 0)));
     }
 
-    private Optional<Rest> before(ChargeRecord charge, @Nullable Integer cell) {
+    private Optional<RestReading> before(ChargeRecord charge, @Nullable Integer cell) {
         return lastBefore(charge.endedAt())
                 .filter(check -> !somethingBetween(check.takenAt(), charge.endedAt(), charge))
                 .flatMap(check -> rest(check, cell));
     }
 
-    private Optional<Rest> after(ChargeRecord charge, @Nullable Integer cell) {
+    private Optional<RestReading> after(ChargeRecord charge, @Nullable Integer cell) {
         return history.checks().stream()
                 .filter(check -> check.takenAt().isAfter(charge.endedAt()) && hasVolts(check))
                 .findFirst()
@@ -117,10 +114,12 @@ public final class NotedCharges {
                 .flatMap(check -> rest(check, cell));
     }
 
-    private Optional<Rest> full(ChargeRecord charge) {
+    private Optional<RestReading> full(ChargeRecord charge) {
         Double volts = charge.endPackVolts();
         boolean atLimit = volts != null && volts / history.pack().cellsInSeries() >= limitVolts - AT_LIMIT_VOLTS;
-        return atLimit ? Optional.of(new Rest(charge.endedAt(), FULL_FRACTION, FULL_DEVIATION, 0)) : Optional.empty();
+        return atLimit
+                ? Optional.of(new RestReading(charge.endedAt(), FULL_FRACTION, FULL_DEVIATION, 0))
+                : Optional.empty();
     }
 
     private Optional<Check> lastBefore(Instant when) {
@@ -144,7 +143,7 @@ public final class NotedCharges {
         return tooLong || run || charged;
     }
 
-    private Optional<Rest> rest(Check check, @Nullable Integer cell) {
+    private Optional<RestReading> rest(Check check, @Nullable Integer cell) {
         List<Double> volts = check.cellRestVolts();
         if (cell != null) {
             return cell < volts.size() ? Optional.of(rest(check, List.of(volts.get(cell)))) : Optional.empty();
@@ -156,23 +155,7 @@ public final class NotedCharges {
         return volts.isEmpty() ? Optional.empty() : Optional.of(rest(check, volts));
     }
 
-    private Rest rest(Check check, List<Double> volts) {
-        double settling = RestCharge.restVolts(check.restSeconds());
-        double meterVolts = meter.cellVolts() / Math.sqrt(volts.size());
-        List<Estimate> charges = volts.stream()
-                .map(each -> RestCharge.of(curve, each, meterVolts, settling))
-                .toList();
-        double mean = charges.stream().mapToDouble(Estimate::value).average().orElseThrow();
-        double deviation = IntStream.range(0, charges.size())
-                .mapToDouble(i -> charges.get(i).standardDeviation())
-                .average()
-                .orElseThrow();
-        double band = curve.bandVolts(mean);
-        double fixed = Math.hypot(meterVolts, settling);
-        double all = Math.hypot(fixed, band);
-        return new Rest(check.takenAt(), mean, deviation * fixed / all, deviation * band / all);
+    private RestReading rest(Check check, List<Double> volts) {
+        return RestReading.of(check.takenAt(), volts, check.restSeconds(), curve, meter);
     }
-
-    /** Charge at rest, with what is random of its error and what the curve adds. */
-    private record Rest(Instant at, double charge, double random, double curve) {}
 }

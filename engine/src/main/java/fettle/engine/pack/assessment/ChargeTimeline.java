@@ -6,6 +6,7 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.PackHistory;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Run;
 import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
@@ -33,20 +34,23 @@ final class ChargeTimeline {
     private static final double RETURNED_SHARE_DEVIATION = 0.05;
 
     private final Pack pack;
+    private final PresentCapacity capacity;
     private final Limits limits;
     private final RestCurve curve;
     private final MeterAccuracy meter;
     private final List<ChargeEvidence> evidence = new ArrayList<>();
 
-    private ChargeTimeline(Pack pack, Limits limits, RestCurve curve, MeterAccuracy meter) {
+    private ChargeTimeline(Pack pack, PresentCapacity capacity, Limits limits, RestCurve curve, MeterAccuracy meter) {
         this.pack = pack;
+        this.capacity = capacity;
         this.limits = limits;
         this.curve = curve;
         this.meter = meter;
     }
 
-    static List<ChargeEvidence> of(PackHistory history, Limits limits, RestCurve curve, MeterAccuracy meter) {
-        ChargeTimeline timeline = new ChargeTimeline(history.pack(), limits, curve, meter);
+    static List<ChargeEvidence> of(
+            PackHistory history, PresentCapacity capacity, Limits limits, RestCurve curve, MeterAccuracy meter) {
+        ChargeTimeline timeline = new ChargeTimeline(history.pack(), capacity, limits, curve, meter);
         List<Entry> entries = new ArrayList<>();
         history.checks().forEach(check -> entries.add(new Entry(check.takenAt(), () -> timeline.add(check))));
         history.charges().forEach(charge -> entries.add(new Entry(charge.endedAt(), () -> timeline.add(charge))));
@@ -101,7 +105,7 @@ final class ChargeTimeline {
                     "end volts of a charge");
         } else if (returned != null && before() != null) {
             Estimate start = before();
-            double share = returned / pack.ratedCapacityCoulombs();
+            double share = returned / capacity.plannedCoulombs();
             double deviation = Math.hypot(start.standardDeviation(), RETURNED_SHARE_DEVIATION * share);
             note(charge.endedAt(), held(start.value() + share), deviation, "put-back on top of what was there");
         } else {

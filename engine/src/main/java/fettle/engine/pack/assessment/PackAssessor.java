@@ -5,6 +5,7 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.Finding;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.PackHistory;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.RuleSet;
@@ -26,9 +27,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Assesses a pack: asks every inspection and joins the answers. Stateless and thread-safe. */
 public final class PackAssessor {
-    /** Doubt about a label's capacity until the pack's own is known. From memory. */
-    private static final double LABEL_SHARE_DEVIATION = 0.05;
-
     private static final List<Inspection> INSPECTIONS = List.of(
             new SignInspection(),
             new ContradictionInspection(),
@@ -43,9 +41,15 @@ public final class PackAssessor {
 
     private PackAssessor() {}
 
-    /** The state of a pack at an instant, from its record and the rules. */
+    /** The state of a pack at an instant, from its record and the rules, its capacity by the label. */
     public static Assessment assess(PackHistory history, RuleSet rules, MeterAccuracy meter, Instant now) {
-        PackCase packCase = PackCase.of(history, rules, meter, now);
+        return assess(history, PresentCapacity.ofLabel(history.pack()), rules, meter, now);
+    }
+
+    /** The same, with the capacity that its record was found to tell. */
+    public static Assessment assess(
+            PackHistory history, PresentCapacity capacity, RuleSet rules, MeterAccuracy meter, Instant now) {
+        PackCase packCase = PackCase.of(history, capacity, rules, meter, now);
         List<Finding> findings = new ArrayList<>();
         List<String> passed = new ArrayList<>();
         for (Inspection inspection : INSPECTIONS) {
@@ -76,6 +80,7 @@ public final class PackAssessor {
                 findings.isEmpty() ? Standing.READY : findings.get(0).standing(),
                 packCase.cells(),
                 charge,
+                packCase.capacity(),
                 usable,
                 imbalance.map(Imbalance::volts).orElse(null),
                 imbalance.map(Imbalance::coulombs).orElse(null),
@@ -89,13 +94,16 @@ public final class PackAssessor {
     }
 
     private static @Nullable Estimate usable(PackCase packCase, Estimate charge) {
-        double capacity = packCase.pack().ratedCapacityCoulombs();
+        PresentCapacity present = packCase.capacity();
+        double capacity = present.plannedCoulombs();
         double above = Math.max(0, charge.value() - packCase.limit(Quantity.RESERVE));
         return Estimate.ofIndependent(
                 above * capacity,
                 List.of(
                         new Driver("charge of the weakest cell", charge.standardDeviation() * capacity),
-                        new Driver("label capacity not yet measured", LABEL_SHARE_DEVIATION * above * capacity)));
+                        new Driver(
+                                present.measured() ? "measured capacity" : "label capacity not yet measured",
+                                above * present.coulombs().standardDeviation())));
     }
 
     private static Step chargeStep(PackCase packCase, Estimate charge) {
@@ -115,11 +123,21 @@ public final class PackAssessor {
                 List.of(
                         "z = " + TradeUnit.PERCENT.print(charge, 0),
                         "reserve = " + packCase.limits().rule(Quantity.RESERVE).print(),
-                        "capacity = "
-                                + TradeUnit.MILLIAMPERE_HOUR.print(
-                                        packCase.pack().ratedCapacityCoulombs(), 0) + " by its label, ± 5 %"),
+                        capacity(packCase.capacity())),
                 TradeUnit.MILLIAMPERE_HOUR.print(usable, 0),
                 new Citation("capacity by label until the pack's own record tells it", CitationStatus.FROM_MEMORY));
+    }
+
+    private static String capacity(PresentCapacity present) {
+        String planned = "capacity = " + TradeUnit.MILLIAMPERE_HOUR.print(present.plannedCoulombs(), 0);
+        if (!present.measured()) {
+            return planned + " by its label, ± 5 %";
+        }
+        String measured =
+                TradeUnit.MILLIAMPERE_HOUR.print(present.coulombs(), 0) + " measured from " + present.evidence();
+        return present.coulombs().value() > present.labelCoulombs()
+                ? planned + ", its label; " + measured + ", and no more than the label is planned with"
+                : planned + "; " + measured;
     }
 
     private static Assessment.Counts counts(PackCase packCase) {

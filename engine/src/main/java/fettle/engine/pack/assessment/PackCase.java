@@ -7,6 +7,7 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.PackHistory;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.rule.Limits;
 import fettle.engine.rule.Quantity;
 import fettle.engine.rule.RuleSet;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * What every inspection of a pack looks at.
  *
  * @param history the record
+ * @param capacity what it holds from empty to full
  * @param limits the rules that hold for this pack
  * @param curve the rest-voltage curve used
  * @param meter how well volts were read
@@ -34,6 +36,7 @@ import org.jspecify.annotations.Nullable;
  */
 record PackCase(
         PackHistory history,
+        PresentCapacity capacity,
         Limits limits,
         RestCurve curve,
         MeterAccuracy meter,
@@ -45,7 +48,7 @@ record PackCase(
     /** A temperature tells nothing of now after this: a pack takes about an hour to follow the room. From memory. */
     private static final double FRESH_SECONDS = TradeUnit.HOUR.toSi(3);
 
-    static PackCase of(PackHistory history, RuleSet rules, MeterAccuracy meter, Instant now) {
+    static PackCase of(PackHistory history, PresentCapacity capacity, RuleSet rules, MeterAccuracy meter, Instant now) {
         Pack pack = history.pack();
         Limits limits = rules.limitsFor(pack.chemistry(), pack.tag(), pack.makersLimits());
         RestCurve curve = DefaultCurves.of(pack.chemistry());
@@ -54,6 +57,7 @@ record PackCase(
         Check read = latestWithCells(checks);
         return new PackCase(
                 history,
+                capacity,
                 limits,
                 curve,
                 meter,
@@ -61,7 +65,7 @@ record PackCase(
                 latest,
                 read == null ? List.of() : cells(read, curve, meter),
                 RestCharge.restVolts(read == null ? null : read.restSeconds()),
-                ChargeTimeline.of(history, limits, curve, meter));
+                ChargeTimeline.of(history, capacity, limits, curve, meter));
     }
 
     Pack pack() {

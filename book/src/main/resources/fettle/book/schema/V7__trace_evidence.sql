@@ -1,0 +1,24 @@
+-- What a trace adds to the evidence on its pack, and whether its events were looked into.
+
+ALTER TABLE pack_trace ADD COLUMN acknowledged TEXT CHECK (acknowledged <> '');
+
+-- cell is 0 for the mean cell where cells were not logged.
+CREATE TABLE pack_trace_rest (
+    pack_trace_id  INTEGER NOT NULL REFERENCES pack_trace (id),
+    position       INTEGER NOT NULL,
+    cell           INTEGER NOT NULL,
+    at_seconds     REAL    NOT NULL,
+    rested_seconds REAL    NOT NULL,
+    volts          REAL    NOT NULL,
+    kelvins        REAL,
+    PRIMARY KEY (pack_trace_id, position)
+) STRICT;
+
+CREATE TABLE pack_trace_resistance (
+    pack_trace_id  INTEGER NOT NULL REFERENCES pack_trace (id),
+    position       INTEGER NOT NULL,
+    cell           INTEGER NOT NULL,
+    ohms_at_25     REAL    NOT NULL,
+    deviation_ohms REAL    NOT NULL,
+    PRIMARY KEY (pack_trace_id, position)
+) STRICT;
