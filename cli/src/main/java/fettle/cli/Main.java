@@ -30,6 +30,7 @@ public final class Main {
             TraceWord.ListTraces.class,
             TraceWord.ShowTrace.class,
             TraceWord.ResistanceOfTrace.class,
+            TraceWord.AcknowledgeTrace.class,
             TraceWord.ExportTrace.class,
             TraceWord.TellRegisters.class);
 

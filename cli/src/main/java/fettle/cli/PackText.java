@@ -1,10 +1,13 @@
 package fettle.cli;
 
+import fettle.desk.frame.Figures;
 import fettle.engine.charge.Task;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.CellState;
 import fettle.engine.pack.Finding;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.units.TradeUnit;
+import fettle.workshop.PackException;
 import fettle.workshop.PackFile;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -45,6 +48,10 @@ final class PackText {
             lines.addAll(Wrapped.lines("because", task.reason()));
             WorkingText.add(task.working(), detail, lines);
         }
+        if (!file.exceptions().isEmpty()) {
+            lines.add("");
+            file.exceptions().forEach(exception -> lines.addAll(Wrapped.lines("event", sentence(exception, zone))));
+        }
         lines.add("");
         counts(file, lines);
         WorkingText.add(state.working(), detail, lines);
@@ -62,6 +69,13 @@ final class PackText {
                     TradeUnit.VOLT.print(cell.restVolts(), 3),
                     TradeUnit.PERCENT.print(cell.charge(), 0)));
         }
+        PresentCapacity present = state.capacity();
+        if (present.measured() && present.plannedShare() < 1) {
+            lines.addAll(Wrapped.lines(
+                    "planned",
+                    "with " + TradeUnit.MILLIAMPERE_HOUR.print(present.plannedCoulombs(), 0) + ", measured from "
+                            + present.evidence()));
+        }
         if (state.usableCoulombs() != null) {
             lines.addAll(Wrapped.lines(
                     "to use", TradeUnit.MILLIAMPERE_HOUR.print(state.usableCoulombs(), 0) + " above the reserve"));
@@ -72,6 +86,15 @@ final class PackText {
                     TradeUnit.MILLIVOLT.print(state.imbalanceVolts(), 0) + " = "
                             + TradeUnit.MILLIAMPERE_HOUR.print(state.imbalanceCoulombs(), 0)));
         }
+    }
+
+    private static String sentence(PackException exception, ZoneId zone) {
+        String when = exception.at() == null ? "" : exception.at().atZone(zone).toLocalDate() + " ";
+        String answer =
+                exception.acknowledged().isEmpty() ? "not looked into" : "looked into: " + exception.acknowledged();
+        return when + "trace " + exception.trace() + " at "
+                + Figures.clock(exception.event().atSeconds()) + ": "
+                + exception.event().sentence() + "; " + answer;
     }
 
     private static void counts(PackFile file, List<String> lines) {

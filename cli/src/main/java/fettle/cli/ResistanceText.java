@@ -4,6 +4,8 @@ import fettle.engine.health.CellResistance;
 import fettle.engine.health.TraceHealth;
 import fettle.engine.health.identification.IdentifiedCircuit;
 import fettle.engine.health.identification.IdentifiedPair;
+import fettle.engine.trace.TraceResistance;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,13 @@ import java.util.List;
 /** Resistances found in a trace, as text. */
 final class ResistanceText {
     private ResistanceText() {}
+
+    /** E.g. {@code cell 2: 3.1 ± 0.1 mΩ at 25 °C}. */
+    static String kept(TraceResistance found) {
+        Estimate ohms = new Estimate(found.ohmsAt25(), found.deviationOhms(), List.of());
+        return (found.cell() == 0 ? "mean cell" : "cell " + found.cell()) + ": " + TradeUnit.MILLIOHM.print(ohms, 2)
+                + " at 25 °C in its longest run";
+    }
 
     static String of(TraceHealth health) {
         List<String> lines = new ArrayList<>();

@@ -66,6 +66,10 @@ final class TraceText {
         for (TraceEvent event : record.events()) {
             lines.addAll(Wrapped.lines("event", "at " + Figures.clock(event.atSeconds()) + ": " + event.sentence()));
         }
+        record.resistances().forEach(found -> lines.addAll(Wrapped.lines("R0", ResistanceText.kept(found))));
+        if (!record.acknowledged().isEmpty()) {
+            lines.addAll(Wrapped.lines("looked", "into: " + record.acknowledged()));
+        }
         record.remarks().forEach(remark -> lines.addAll(Wrapped.lines("note", remark)));
         if (!record.note().isBlank()) {
             lines.addAll(Wrapped.lines("said", record.note()));

@@ -1,6 +1,7 @@
 package fettle.cli;
 
 import fettle.engine.health.TraceHealth;
+import fettle.workshop.JournalEntry;
 import fettle.workshop.KeptTrace;
 import fettle.workshop.RegisterReading;
 import fettle.workshop.Registers;
@@ -176,6 +177,30 @@ final class TraceWord {
                 TraceHealth health =
                         workshop.traces().health(trace, workshop.traces().read(id));
                 session.print(health, ResistanceText.of(health));
+            }
+        }
+    }
+
+    /** {@code fettle trace acknowledge}. */
+    @Command(
+            name = "acknowledge",
+            description = "Notes that what a trace shows past a limit was looked into; it then no longer counts.",
+            footer = {"", "For example:", "  fettle trace acknowledge 1 \"no swelling, all cells 3.85 V after a day\""})
+    static final class AcknowledgeTrace implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(index = "0", paramLabel = "NUMBER", description = "Its number, as trace list shows it.")
+        private long id;
+
+        @Parameters(index = "1", arity = "1..*", paramLabel = "FOUND", description = "What was found, in words.")
+        private List<String> found = List.of();
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                JournalEntry entry = workshop.traces().acknowledge(id, String.join(" ", found));
+                session.print(entry, entry.sentence());
             }
         }
     }

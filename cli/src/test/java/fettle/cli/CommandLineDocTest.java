@@ -52,6 +52,8 @@ final class CommandLineDocTest {
                 .mapToObj(second -> second + (second >= 60 && second < 120 ? ",14.8,20" : ",16.4,0"))
                 .collect(Collectors.joining("\n", "time [s],voltage [V],current [A]\n", "\n"));
         Files.writeString(home.resolve("flight.csv"), flight);
+        String sagging = flight.replace("118,14.8", "118,11.6").replace("119,14.8", "119,11.6");
+        Files.writeString(home.resolve("sagging.csv"), sagging);
         Files.writeString(home.resolve("registers.csv"), "Voltage,0x3138\nCurrent,0xFFFF\n");
         String sweep = IntStream.rangeClosed(100, 200)
                 .map(step -> 10 * step)

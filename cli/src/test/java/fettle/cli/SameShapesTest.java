@@ -1,6 +1,7 @@
 package fettle.cli;
 
 import static fettle.cli.ShellAssert.done;
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -25,17 +26,19 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a command prints with {@code --json} is what the desk answers under {@code /api}. */
 final class SameShapesTest {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Map<String, String> ADDRESS_OF = Map.of(
-            "today", "api/review",
-            "pack list --all", "api/packs",
-            "pack show P02", "api/packs/P02",
-            "craft list --all", "api/craft",
-            "craft show Harrier", "api/craft/Harrier",
-            "charger list --all", "api/chargers",
-            "charger show bench-pair", "api/chargers/bench-pair",
-            "source list --all", "api/sources",
-            "rule list --chemistry LiFePO4", "api/rules?chemistry=LiFePO4",
-            "journal --limit 30 --skip 5", "api/journal?limit=30&offset=5");
+    private static final Map<String, String> ADDRESS_OF = Map.ofEntries(
+            entry("today", "api/review"),
+            entry("pack list --all", "api/packs"),
+            entry("pack show P02", "api/packs/P02"),
+            entry("craft list --all", "api/craft"),
+            entry("craft show Harrier", "api/craft/Harrier"),
+            entry("charger list --all", "api/chargers"),
+            entry("charger show bench-pair", "api/chargers/bench-pair"),
+            entry("source list --all", "api/sources"),
+            entry("rule list --chemistry LiFePO4", "api/rules?chemistry=LiFePO4"),
+            entry("journal --limit 30 --skip 5", "api/journal?limit=30&offset=5"),
+            entry("trace list --pack P02", "api/traces?pack=P02"),
+            entry("trace show 1", "api/traces/1"));
 
     @TempDir
     private Path home;

@@ -5,5 +5,25 @@ import fettle.engine.pack.PackHistory;
 import fettle.engine.rule.Rule;
 import java.util.List;
 
-/** Everything about one pack: its review, its health, its history and the rules in force for it. */
-public record PackFile(PackReview review, PackHealth health, boolean retired, PackHistory history, List<Rule> rules) {}
+/**
+ * Everything about one pack.
+ *
+ * @param review its state and what to do
+ * @param health what its record and its traces say of it
+ * @param retired whether it is out of use
+ * @param history what was noted
+ * @param exceptions what its traces showed past a limit, oldest trace first
+ * @param rules what holds for it
+ */
+public record PackFile(
+        PackReview review,
+        PackHealth health,
+        boolean retired,
+        PackHistory history,
+        List<PackException> exceptions,
+        List<Rule> rules) {
+    public PackFile {
+        exceptions = List.copyOf(exceptions);
+        rules = List.copyOf(rules);
+    }
+}

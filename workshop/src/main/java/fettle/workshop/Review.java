@@ -80,6 +80,7 @@ public final class Review {
                     health,
                     stored.retired(),
                     evidence.noted(),
+                    evidence.exceptions(),
                     workshop.rules().inForce(pack.chemistry(), pack.tag()));
         });
     }
@@ -124,6 +125,19 @@ public final class Review {
     private record Evidence(PackHistory noted, List<Stored<TraceRecord>> traces) {
         List<TraceRecord> records() {
             return traces.stream().map(Stored::item).toList();
+        }
+
+        List<PackException> exceptions() {
+            return traces.stream()
+                    .flatMap(trace -> trace.item().events().stream()
+                            .map(event -> new PackException(
+                                    trace.id(),
+                                    trace.item().startedAt() == null
+                                            ? null
+                                            : TraceUses.at(trace.item().startedAt(), event.atSeconds()),
+                                    event,
+                                    trace.item().acknowledged())))
+                    .toList();
         }
 
         /** The noted record with the uses that only the traces tell of. */

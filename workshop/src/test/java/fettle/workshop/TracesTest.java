@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import fettle.engine.charge.TaskKind;
+import fettle.engine.pack.Finding;
+import fettle.engine.pack.Standing;
 import fettle.engine.trace.EventKind;
 import fettle.engine.trace.SegmentKind;
 import fettle.engine.trace.Trace;
@@ -12,6 +15,7 @@ import fettle.engine.units.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -148,6 +152,42 @@ final class TracesTest {
                     .isEqualTo(workshop.traces().read(trace.id()).packVolts());
         }
         assertThat(Files.size(folder.resolve("book.backup"))).isPositive();
+    }
+
+    @Test
+    void whatALogShowsPastALimitCountsAgainstThePackUntilItWasLookedInto() {
+        KeptTrace trace = add(flight("flight.csv"));
+        PackFile before = workshop.review().pack("P07");
+        assertThat(ids(before)).contains("trace-cell-collapse", "trace-under-voltage");
+        assertThat(before.review().assessment().standing()).isEqualTo(Standing.GROUNDED);
+        assertThat(before.review().tasks()).anyMatch(task -> task.kind() == TaskKind.INSPECT);
+        assertThat(before.exceptions())
+                .extracting(exception -> exception.event().kind())
+                .containsExactly(EventKind.UNDER_VOLTAGE, EventKind.CELL_COLLAPSE);
+
+        assertThatThrownBy(() -> workshop.traces().acknowledge(trace.id(), " "))
+                .hasMessageContaining("say what was found");
+        JournalEntry entry = workshop.traces().acknowledge(trace.id(), "all cells 3.85 V after a day");
+        assertThat(entry.sentence())
+                .isEqualTo("looked into 2 events of trace " + trace.id()
+                        + " of P07 (flight.csv): all cells 3.85 V after a day");
+        PackFile after = workshop.review().pack("P07");
+        assertThat(ids(after)).noneMatch(id -> id.startsWith("trace-"));
+        assertThat(after.review().assessment().passed())
+                .contains("nothing in its traces past a limit that was not looked into");
+        assertThat(after.exceptions())
+                .hasSize(2)
+                .allMatch(exception -> !exception.acknowledged().isEmpty());
+        assertThatThrownBy(() -> workshop.traces().acknowledge(trace.id(), "again"))
+                .hasMessageContaining("looked into already");
+
+        workshop.history().undo(entry.id());
+        assertThat(ids(workshop.review().pack("P07"))).contains("trace-cell-collapse");
+        assertThat(workshop.keeping().verify()).isEmpty();
+    }
+
+    private static List<String> ids(PackFile file) {
+        return file.review().assessment().findings().stream().map(Finding::id).toList();
     }
 
     @Test

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fettle.desk.json.Shapes;
 import fettle.desk.kit.ItemKind;
 import fettle.desk.kit.ItemKinds;
+import fettle.desk.trace.TraceApi;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.rule.RuleOverride;
 import fettle.engine.units.InputException;
@@ -48,7 +49,7 @@ public final class Api {
         routes.post(
                 "/api/worksheets/{name}",
                 ctx -> answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(body(ctx))));
-        routes.get("/api/traces", ctx -> answer(ctx, workshop.traces().list()));
+        new TraceApi(workshop, ctx -> word(body(ctx), "finding")).addTo(routes);
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post("/api/preview", ctx -> answer(ctx, workshop.entries().preview(word(body(ctx), "line"))));

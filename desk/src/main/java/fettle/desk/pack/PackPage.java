@@ -7,6 +7,7 @@ import fettle.engine.pack.Assessment;
 import fettle.engine.pack.CellState;
 import fettle.engine.pack.Finding;
 import fettle.engine.pack.Pack;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Rule;
 import fettle.engine.trace.TraceRecord;
@@ -79,7 +80,7 @@ public record PackPage(
     static PackPage of(PackFile file, List<KeptTrace> traces, Figures figures) {
         Assessment found = file.review().assessment();
         Pack pack = found.pack();
-        List<PastEvent> past = PastEvent.newestFirst(file.history(), figures);
+        List<PastEvent> past = PastEvent.newestFirst(file.history(), file.exceptions(), figures);
         return new PackPage(
                 pack.tag(),
                 pack.chemistry().label(),
@@ -134,6 +135,7 @@ public record PackPage(
                         "charge now, of the weakest cell",
                         Figures.estimate(found.charge(), TradeUnit.PERCENT, 0),
                         found.charge() == null ? "" : drivers(found.charge().drivers(), TradeUnit.PERCENT, 1)),
+                capacity(found.capacity()),
                 new Figure(
                         "usable above the reserve",
                         Figures.estimate(found.usableCoulombs(), TradeUnit.MILLIAMPERE_HOUR, 0),
@@ -157,6 +159,17 @@ public record PackPage(
                         ""),
                 new Figure("recorded", counts.charges() + " charges, " + counts.runs() + " runs", ""),
                 new Figure("beyond a limit", beyondALimit(counts), ""));
+    }
+
+    private static Figure capacity(PresentCapacity present) {
+        String label = TradeUnit.MILLIAMPERE_HOUR.print(present.labelCoulombs(), 0) + " by its label";
+        return present.measured()
+                ? new Figure(
+                        "holds, measured",
+                        TradeUnit.MILLIAMPERE_HOUR.print(present.coulombs(), 0) + " of " + label,
+                        drivers(present.coulombs().drivers(), TradeUnit.MILLIAMPERE_HOUR, 0) + "; counted: "
+                                + present.evidence())
+                : new Figure("holds", label + ", not measured", "");
     }
 
     private static String beyondALimit(Assessment.Counts counts) {

@@ -6,11 +6,13 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.PackHistory;
 import fettle.engine.pack.Run;
 import fettle.engine.units.TradeUnit;
+import fettle.workshop.PackException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -20,19 +22,33 @@ import org.jspecify.annotations.Nullable;
  *
  * @param at when
  * @param date the same, printed
- * @param kind {@code check}, {@code charge} or {@code run}
+ * @param kind {@code check}, {@code charge}, {@code run} or {@code exception}
  * @param text what was recorded
  */
 public record PastEvent(Instant at, String date, String kind, String text) {
 
-    static List<PastEvent> newestFirst(PackHistory history, Figures figures) {
+    static List<PastEvent> newestFirst(PackHistory history, List<PackException> exceptions, Figures figures) {
         return Stream.of(
                         history.checks().stream().map(check -> of(check, figures)),
                         history.charges().stream().map(charge -> of(charge, figures)),
-                        history.runs().stream().map(run -> of(run, figures)))
+                        history.runs().stream().map(run -> of(run, figures)),
+                        exceptions.stream().flatMap(exception -> of(exception, figures).stream()))
                 .flatMap(events -> events)
                 .sorted(Comparator.comparing(PastEvent::at).reversed())
                 .toList();
+    }
+
+    /** One without a date has no place among what happened; it stands with its trace. */
+    private static Optional<PastEvent> of(PackException exception, Figures figures) {
+        return Optional.ofNullable(exception.at())
+                .map(at -> event(
+                        at,
+                        "exception",
+                        new ArrayList<>(List.of(
+                                exception.event().sentence() + " (trace " + exception.trace() + ")",
+                                exception.acknowledged().isEmpty() ? "not looked into" : "looked into")),
+                        exception.acknowledged(),
+                        figures));
     }
 
     private static PastEvent of(Check check, Figures figures) {

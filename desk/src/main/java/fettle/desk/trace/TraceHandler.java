@@ -48,6 +48,7 @@ public final class TraceHandler {
         routes.post("/traces", this::keep);
         routes.get("/traces/{id}", this::show);
         routes.get("/traces/{id}/lines.json", this::lines);
+        routes.post("/traces/{id}/acknowledge", this::acknowledge);
         routes.get("/traces/{id}/open-format.csv", this::openFormat);
     }
 
@@ -121,13 +122,29 @@ public final class TraceHandler {
     }
 
     private void show(Context ctx) {
-        KeptTrace trace = workshop.traces().find(id(ctx));
+        show(ctx, workshop.traces().find(id(ctx)), "");
+    }
+
+    private void show(Context ctx, KeptTrace trace, @Nullable String fault) {
         pages.show(
                 ctx,
                 "trace/trace",
                 Place.TRACES,
                 "Trace " + trace.id() + " of " + trace.pack(),
-                TracePage.of(trace, health(trace), pages.figures()));
+                TracePage.of(trace, health(trace), word(fault), pages.figures()));
+    }
+
+    private void acknowledge(Context ctx) {
+        KeptTrace trace = workshop.traces().find(id(ctx));
+        try {
+            Pages.sendOn(
+                    ctx,
+                    "/traces/" + trace.id(),
+                    workshop.traces().acknowledge(trace.id(), word(ctx.formParam("finding"))));
+        } catch (InputException refused) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(ctx, trace, refused.getMessage());
+        }
     }
 
     /** What can be told of resistance; a trace too long to be held at once only says so. */

@@ -21,6 +21,8 @@ import java.util.List;
  * @param resistance each cell's resistance in the longest run; empty if it cannot be told
  * @param resistanceRemarks what was assumed of it
  * @param remarks what was mended, cannot be known or is doubtful
+ * @param acknowledged what was found when its events were looked into; empty while nobody has
+ * @param fault why a finding just given was refused; empty if none was
  * @param writable whether it can be written in the open format
  */
 public record TracePage(
@@ -33,6 +35,8 @@ public record TracePage(
         List<ResistanceRow> resistance,
         List<String> resistanceRemarks,
         List<String> remarks,
+        String acknowledged,
+        String fault,
         boolean writable) {
 
     /** A figure of the whole trace. */
@@ -44,7 +48,7 @@ public record TracePage(
     /** One event; {@code at} in seconds for the picture. */
     public record EventRow(String when, String sentence, double at) {}
 
-    static TracePage of(KeptTrace trace, TraceHealth health, Figures figures) {
+    static TracePage of(KeptTrace trace, TraceHealth health, String fault, Figures figures) {
         TraceRecord record = trace.record();
         return new TracePage(
                 trace.id(),
@@ -58,6 +62,8 @@ public record TracePage(
                 health.cells().stream().map(ResistanceRow::of).toList(),
                 health.remarks(),
                 record.remarks(),
+                record.acknowledged(),
+                fault,
                 record.hasCurrent());
     }
 

@@ -27,6 +27,7 @@ final class OpenApiDocumentTest {
     static Path folder;
 
     private static OpenDesk desk;
+    private static final String LOG = "time_s,volts,amps\n0,15.2,0\n1,15.2,0\n2,14.8,20\n3,14.8,20\n4,15.1,0\n";
     private static JsonNode document;
 
     @BeforeAll
@@ -68,7 +69,8 @@ final class OpenApiDocumentTest {
             if (get == null) {
                 continue;
             }
-            String address = path.getKey().replace("{name}", nameIn(path.getKey()));
+            String address =
+                    path.getKey().replace("{name}", nameIn(path.getKey())).replace("{id}", "1");
             HttpResponse<String> answer =
                     desk.get(address.equals("/api/rules") ? "/api/rules?chemistry=LiPo&pack=P01" : address);
             assertThat(answer.statusCode()).as(address).isEqualTo(200);
@@ -133,6 +135,9 @@ final class OpenApiDocumentTest {
             },
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
+            {"post", "/api/traces", "?pack=P90&name=a.csv", LOG},
+            {"post", "/api/traces/preview", "?name=b.csv", LOG},
+            {"post", "/api/traces/{id}/acknowledge", "3", "{'finding':'rested well'}"},
             {"post", "/api/journal/{id}/undo", "latest", ""},
         };
         TreeSet<String> tried = new TreeSet<>();
@@ -143,7 +148,7 @@ final class OpenApiDocumentTest {
                     : change[2];
             HttpResponse<String> answer = desk.sendJson(
                     change[0].toUpperCase(Locale.ROOT),
-                    change[1].replaceAll("\\{.*?}", named),
+                    named.startsWith("?") ? change[1] + named : change[1].replaceAll("\\{.*?}", named),
                     change[3].replace('\'', '"'));
             JsonNode operation = document.get("paths").get(change[1]).get(change[0]);
             JsonNode documented = operation.get("responses").get(Integer.toString(answer.statusCode()));

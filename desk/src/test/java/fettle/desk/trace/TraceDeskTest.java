@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fettle.desk.OpenDesk;
 import fettle.desk.ShelfFixtures;
+import java.net.URLEncoder;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -79,6 +80,50 @@ final class TraceDeskTest {
                 .startsWith("{\"seconds\":[49.0,50.0,")
                 .contains("\"panel\":\"current\"", "\"unit\":\"A\"");
         assertThat(desk.get("/traces/1/open-format.csv").body()).startsWith("Test Time / s,Voltage / V,Current / A");
+    }
+
+    private HttpResponse<String> send(String address, String content) {
+        return desk.send(desk.request(address)
+                .header("Content-Type", "application/octet-stream")
+                .POST(BodyPublishers.ofString(content, StandardCharsets.ISO_8859_1)));
+    }
+
+    @Test
+    void takesALogOverHttpAndTellsOfIt() {
+        String said = "&columns=" + URLEncoder.encode("amps=3:A", StandardCharsets.UTF_8);
+        assertThat(send("/api/traces/preview?name=flight.csv", log()).body()).contains("\"dialect\":", "\"X1\"");
+        assertThat(desk.workshop().traces().list()).isEmpty();
+        HttpResponse<String> added = send("/api/traces?pack=P07&name=flight.csv" + said, log());
+        assertThat(added.statusCode()).isEqualTo(201);
+        assertThat(added.body()).contains("added trace flight.csv of P07: 1 run, 333 mAh out");
+        assertThat(desk.get("/api/traces/1").body()).contains("\"fileName\":\"flight.csv\"");
+        assertThat(desk.get("/api/traces?pack=P07").body()).startsWith("[{\"id\":1");
+
+        HttpResponse<String> twice = send("/api/traces?pack=P07&name=again.csv" + said, log());
+        assertThat(twice.statusCode()).isEqualTo(400);
+        assertThat(twice.body()).contains("is in this book already");
+        assertThat(send("/api/traces?pack=P07&name=photo.csv", "\u00FF\u00D8\u00FF\u00E0 picture")
+                        .body())
+                .contains("photo.csv is a JPEG picture");
+        assertThat(send("/api/traces?pack=P99&name=a.csv", log()).statusCode()).isEqualTo(404);
+        assertThat(send("/api/traces?pack=P07", log()).body()).contains("the log has no name");
+        assertThat(desk.get("/api/traces/99").statusCode()).isEqualTo(404);
+        assertThat(desk.workshop().traces().list()).hasSize(1);
+    }
+
+    @Test
+    void notesWhatWasFoundWhereALogShowsSomethingPastALimit() {
+        String sagging = log().replace("100,14.4", "100,11.0").replace("101,14.4", "101,11.0");
+        send("/api/traces?pack=P07&name=sag.csv&columns=amps%3D3:A", sagging);
+        assertThat(desk.get("/traces/1").body()).contains("What was found", "it counts against P07");
+        assertThat(desk.get("/kit/packs/P07").body()).contains("trace acknowledge 1", "below its lowest volts");
+        HttpResponse<String> nothing = desk.post("/traces/1/acknowledge", "finding=");
+        assertThat(nothing.statusCode()).isEqualTo(422);
+        assertThat(nothing.body()).contains("say what was found", "finding-fault");
+        assertThat(desk.post("/traces/1/acknowledge", "finding=rested+well").statusCode())
+                .isEqualTo(303);
+        assertThat(desk.get("/traces/1").body()).contains("Looked into: rested well");
+        assertThat(desk.get("/kit/packs/P07").body()).doesNotContain("trace acknowledge 1");
     }
 
     @Test

@@ -13,6 +13,7 @@ import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.PackHistory;
 import fettle.engine.pack.Packs;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Standing;
 import fettle.engine.pack.assessment.PackAssessor;
 import fettle.engine.rule.RuleSet;
@@ -20,6 +21,7 @@ import fettle.engine.supply.Charger;
 import fettle.engine.supply.Port;
 import fettle.engine.supply.Source;
 import fettle.engine.supply.SourceKind;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -164,6 +166,33 @@ class TaskPlannerTest {
             }
         }
         assertThat(grounded).isBetween(200, 1950);
+    }
+
+    /** A pack of 5000 mAh rated 10 A (2C) that holds 4000 mAh today: 2C of that is 8 A. */
+    @Test
+    void chargesAtTheRateOfWhatThePackWasMeasuredToHold() {
+        PackHistory history = history(rated(10), check(1, 3.8, 3.8, 3.8, 3.8));
+        Task label = only(TaskKind.CHARGE, plan(history, charger(20, 1000, 1000), 1000));
+        Task faded = only(TaskKind.CHARGE, planned(history, 4000));
+        Task more = only(TaskKind.CHARGE, planned(history, 5600));
+        assertThat(label.instruction()).contains("at 10.0 A");
+        assertThat(faded.instruction()).contains("at 8.0 A");
+        assertThat(faded.reason()).contains("2.0C of the 4000 mAh it was measured to hold");
+        assertThat(more.instruction()).as("never looser than the label").isEqualTo(label.instruction());
+    }
+
+    private static List<Task> planned(PackHistory history, double milliampereHours) {
+        double coulombs = TradeUnit.MILLIAMPERE_HOUR.toSi(milliampereHours);
+        PresentCapacity present = new PresentCapacity(
+                new Estimate(coulombs, 0.02 * coulombs, List.of()),
+                history.pack().ratedCapacityCoulombs(),
+                "5 charges");
+        return TaskPlanner.plan(
+                PackAssessor.assess(history, present, RULES, MeterAccuracy.USUAL, NOW),
+                RULES,
+                List.of(charger(20, 1000, 1000)),
+                List.of(new Source("shed", SourceKind.MAINS, 1000, null, "")),
+                NOW);
     }
 
     private static Pack randomPack(Random random) {

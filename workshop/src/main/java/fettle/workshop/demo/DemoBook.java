@@ -1,7 +1,14 @@
 package fettle.workshop.demo;
 
+import fettle.engine.pack.Pack;
+import fettle.engine.pack.Run;
 import fettle.engine.units.InputException;
+import fettle.workshop.TraceChoices;
+import fettle.workshop.TraceProgress;
 import fettle.workshop.Workshop;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -22,6 +29,11 @@ public final class DemoBook {
     private static final double FREE = 1915;
 
     private static final double FOULED = 1868;
+
+    private static final Duration LOG_TAKEN_AFTER = Duration.ofHours(3);
+    private static final long REST_BEFORE_SECONDS = 120;
+    private static final double HOLDS_SHARE = 0.94;
+    private static final double WEAK_CELL_CHARGE = 0.82;
 
     private DemoBook() {}
 
@@ -48,6 +60,7 @@ public final class DemoBook {
             DemoControls.servos().forEach(workshop.servos()::add);
             List<Entry> entries = entries(workshop, stories);
             entries.addAll(controls(workshop, now));
+            entries.addAll(logs(workshop, stories));
             entries.sort(Comparator.comparing(Entry::at)); // stable: a pack is registered before its first check
             progress.accept("entering " + stories.size() + " packs and eight months of checks, charges and runs …");
             for (Entry entry : entries) {
@@ -95,6 +108,60 @@ public final class DemoBook {
 
     private static void sweep(Workshop workshop, double bindsBeyond) {
         workshop.setUps().keep(DemoControls.CRAFT, "left aileron", "left-aileron.csv", DemoControls.sweep(bindsBeyond));
+    }
+
+    /** Flights of two packs that had a logger on board; in the last, the drifting cell sags. */
+    private static List<Entry> logs(Workshop workshop, List<PackStory> stories) {
+        List<Entry> entries = new ArrayList<>();
+        for (PackStory story : stories) {
+            String tag = story.pack().tag();
+            List<Run> runs = story.history().runs();
+            if (tag.equals("P01")) {
+                entries.add(
+                        flown(workshop, story.pack(), runs.get(0), new double[] {2.4e-3, 2.5e-3, 2.4e-3, 2.5e-3}, 1));
+                entries.add(flown(
+                        workshop,
+                        story.pack(),
+                        runs.get(runs.size() - 1),
+                        new double[] {2.6e-3, 2.8e-3, 2.7e-3, 2.7e-3},
+                        1));
+            } else if (tag.equals("P02")) {
+                entries.add(flown(
+                        workshop,
+                        story.pack(),
+                        runs.get(runs.size() - 1),
+                        new double[] {2.8e-3, 2.7e-3, 4.9e-3, 2.8e-3},
+                        WEAK_CELL_CHARGE));
+            }
+        }
+        return entries;
+    }
+
+    /** @param thirdCharge charge of cell 3 at the start, the others being full */
+    private static Entry flown(Workshop workshop, Pack pack, Run run, double[] cellOhms, double thirdCharge) {
+        Instant begun = run.endedAt().minusSeconds(Math.round(run.durationSeconds()) + REST_BEFORE_SECONDS);
+        DemoLogs.Flight flight = new DemoLogs.Flight(
+                pack,
+                begun,
+                run.durationSeconds(),
+                cellOhms,
+                new double[] {0.985, 0.985, 0.985 * thirdCharge, 0.985},
+                HOLDS_SHARE);
+        return new Entry(run.endedAt().plus(LOG_TAKEN_AFTER), () -> take(workshop, flight));
+    }
+
+    private static void take(Workshop workshop, DemoLogs.Flight flight) {
+        try {
+            Path folder = Files.createTempDirectory("fettle-demo");
+            String day = flight.begun().toString().substring(0, 10);
+            Path file = Files.writeString(
+                    folder.resolve("harrier-" + day + "-" + flight.pack().tag() + ".csv"), DemoLogs.text(flight));
+            workshop.traces().add(flight.pack().tag(), file, TraceChoices.NONE, TraceProgress.NONE);
+            Files.delete(file);
+            Files.delete(folder);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     private record Entry(Instant at, Runnable make) {}

@@ -18,9 +18,11 @@ import fettle.engine.pack.MeterAccuracy;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.PackHistory;
 import fettle.engine.pack.Packs;
+import fettle.engine.pack.PresentCapacity;
 import fettle.engine.pack.Run;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.RuleSet;
+import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -216,6 +218,37 @@ class PackAssessorTest {
                 .charge()
                 .standardDeviation();
         assertThat(iron).isGreaterThan(3 * lithium).isLessThan(0.5);
+    }
+
+    @Test
+    void plansWithWhatWasMeasuredAndNeverWithMoreThanTheLabel() {
+        PackHistory history = history(lipo(4, 5000), check(0.5, 3.95, 3.95, 3.95, 3.95));
+        Assessment label = assess(history);
+        Assessment faded = assess(history, 4000);
+        Assessment more = assess(history, 5500);
+        assertThat(faded.usableCoulombs().value())
+                .isCloseTo(0.8 * label.usableCoulombs().value(), within(1e-6));
+        assertThat(faded.usableCoulombs().drivers())
+                .anyMatch(driver -> driver.cause().equals("measured capacity"));
+        assertThat(more.usableCoulombs().value())
+                .isEqualTo(label.usableCoulombs().value());
+        assertThat(faded.capacity().evidence()).isEqualTo("five runs");
+        assertThat(String.join(
+                        "; ",
+                        faded.working()
+                                .steps()
+                                .get(faded.working().steps().size() - 1)
+                                .inputs()))
+                .contains("capacity = 4000 mAh", "measured from five runs");
+    }
+
+    private static Assessment assess(PackHistory history, double milliampereHours) {
+        double coulombs = TradeUnit.MILLIAMPERE_HOUR.toSi(milliampereHours);
+        PresentCapacity present = new PresentCapacity(
+                new Estimate(coulombs, 0.02 * coulombs, List.of()),
+                history.pack().ratedCapacityCoulombs(),
+                "five runs");
+        return PackAssessor.assess(history, present, RuleSet.of(List.of()), MeterAccuracy.USUAL, NOW);
     }
 
     private static Check resistance(double daysAgo, double celsius, double milliohms) {
