@@ -229,7 +229,19 @@ public final class BookFixtures {
 
     private static SurfaceSetting surface(String name, List<Rate> rates) {
         return new SurfaceSetting(
-                name, "wing", 1100e-6, 1500e-6, 1900e-6, name.startsWith("l"), 0.05, rates, 0.01, null, 0.012, null);
+                name,
+                "wing",
+                1100e-6,
+                1500e-6,
+                1900e-6,
+                name.startsWith("l"),
+                0.05,
+                rates,
+                0.01,
+                null,
+                0.012,
+                null,
+                null);
     }
 
     public static JournalRow addCheck(Book book, Instant at) {

@@ -56,7 +56,9 @@ public final class Main {
         root.addSubcommand("rule", group("Lists and changes the rules.", RULE_WORDS));
         root.addSubcommand("book", group("Keeps the book: backup, export and their way back.", BOOK_WORDS));
         root.addSubcommand("trace", group("Takes logs of packs, and tells what is in them.", TRACE_WORDS));
-        root.addSubcommand("setup", group("Keeps set-up sheets of craft, and tells what changed.", SET_UP_WORDS));
+        CommandLine setUps = group("Keeps set-up sheets of craft, and tells what changed.", SET_UP_WORDS);
+        CraftSheetWord.addTo(setUps);
+        root.addSubcommand("setup", setUps);
         CommandLine work = group("Worksheets: what-if sums that need no book.", WORK_WORDS);
         WorksheetWord.addTo(work);
         root.addSubcommand("work", work);

@@ -3,7 +3,6 @@ package fettle.cli;
 import fettle.engine.units.InputException;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.KeptSheet;
-import fettle.workshop.UnknownNameException;
 import fettle.workshop.Workshop;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -26,7 +25,9 @@ final class SetUpWord {
             footer = {
                 "",
                 "For example:",
-                "  fettle setup add Harrier --surface \"rudder; wing; 1100 1500 1900; 80 mm; all 25/25; arm 10; horn 15\""
+                "  fettle setup add Harrier --surface \"rudder; wing; 1100 1500 1900; 80 mm; all 25/25; arm 10; horn 15\"",
+                "  fettle setup add Harrier --surface \"rudder; wing; 1100 1500 1900; 80 mm; all 25/25; arm 10; horn 15;"
+                        + " pushrod aft 120 above 0 arm 90 horn 90\""
             })
     static final class AddSheet implements Runnable {
         @Mixin
@@ -41,7 +42,7 @@ final class SetUpWord {
                 required = true,
                 description =
                         "Name; servo; lowest centre highest in µs; chord; throws up/down in degrees by rate. Then, if"
-                                + " known: arm, horn, idle, largest, reversed. Repeat it.")
+                                + " known: arm, horn, pushrod (or cables, torque-rod), idle, largest, reversed. Repeat it.")
         private List<String> surfaces = List.of();
 
         @Option(
@@ -86,10 +87,7 @@ final class SetUpWord {
         @Override
         public void run() {
             try (Workshop workshop = session.open()) {
-                KeptSheet sheet = workshop.setUps().of(craft).stream()
-                        .findFirst()
-                        .orElseThrow(() -> new UnknownNameException(
-                                craft + " has no set-up sheet yet. Add one: fettle setup add."));
+                KeptSheet sheet = workshop.setUps().latest(craft);
                 session.print(sheet, SheetText.of(sheet));
             }
         }

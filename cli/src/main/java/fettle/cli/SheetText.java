@@ -2,6 +2,7 @@ package fettle.cli;
 
 import fettle.engine.control.setup.Difference;
 import fettle.engine.control.setup.FirstRunCheck;
+import fettle.engine.control.setup.LinkageText;
 import fettle.engine.control.setup.Rate;
 import fettle.engine.control.setup.SurfaceSetting;
 import fettle.engine.units.TradeUnit;
@@ -50,6 +51,9 @@ final class SheetText {
                 + TradeUnit.MICROSECOND.print(setting.highestSeconds(), 0)
                 + holes("arm", setting.armHoleMetres()) + holes("horn", setting.hornHoleMetres())
                 + currents("at rest", setting.idleAmps()) + currents("at most", setting.largestAmps()));
+        if (setting.linkage() != null) {
+            lines.add("  " + LinkageText.of(setting.linkage()));
+        }
         for (Rate rate : setting.rates()) {
             lines.add(String.format(
                     "  %-8s up %s, %s; down %s, %s",

@@ -1,6 +1,7 @@
 package fettle.cli;
 
 import fettle.engine.control.sweep.Sweep;
+import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
@@ -9,7 +10,9 @@ import fettle.workshop.Workshop;
 import fettle.workshop.sweep.SweepAnswer;
 import fettle.workshop.sweep.SweepChoices;
 import fettle.workshop.sweep.SweepReading;
+import fettle.workshop.sweep.TypedSweep;
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,11 +31,18 @@ import picocli.CommandLine.Parameters;
             "For example:",
             "  fettle sweep aileron.csv --idle 12mA",
             "  fettle sweep aileron.csv --craft Harrier --surface \"left aileron\"",
+            "  fettle sweep --point \"1000 580mA\" --point \"1100 210mA\" --point \"1200 200mA\" …",
             "  fettle sweep aileron.csv --before aileron-spring.csv --working"
         })
 final class SweepWord implements Runnable {
-    @Parameters(paramLabel = "FILE", description = "The sweep.")
-    private Path file = Path.of("");
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "The sweep; left out where --point is used.")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--point",
+            paramLabel = "READING",
+            description = "A reading typed instead of a file: pulse, current, and angle if known. Repeat it.")
+    private List<String> points = List.of();
 
     @Option(names = "--before", paramLabel = "FILE", description = "An earlier sweep of the same surface.")
     private @Nullable Path before;
@@ -74,7 +84,7 @@ final class SweepWord implements Runnable {
     public void run() {
         SweepChoices choices = new SweepChoices(
                 pulse, current, angle, pulseUnit, currentUnit, amps("idle", idle), amps("stall", stall));
-        SweepReading reading = SweepReading.of(file, choices);
+        SweepReading reading = reading(choices);
         Sweep earlier = before == null ? null : SweepReading.of(before, choices).sweep();
         if (craft.isBlank() && surface.isBlank()) {
             print(reading, earlier);
@@ -91,6 +101,15 @@ final class SweepWord implements Runnable {
             print(reading, beside);
             session.progress(entry.sentence());
         }
+    }
+
+    private SweepReading reading(SweepChoices choices) {
+        Path given = file;
+        if ((given == null) == points.isEmpty()) {
+            throw new InputException(
+                    "file", "give either a file or readings with --point, e.g. --point \"1000 580mA\".");
+        }
+        return given != null ? SweepReading.of(given, choices) : TypedSweep.read(String.join("\n", points), choices);
     }
 
     private void print(SweepReading reading, @Nullable Sweep earlier) {

@@ -77,7 +77,7 @@ final class SetUpsBrowserTest {
         browser.findElement(By.cssSelector("[data-step='-1']")).click();
         assertThat(reading()).startsWith("1500 µs");
         slider.sendKeys(Keys.END);
-        // the engine's own figure at 40° of servo; reference folder, standards/linkage.csv, L2: 25.435° at 40°
+        // the engine's own figure at 40° of servo; reference folder, standards/linkage.csv, L2: 25.574° at 40°
         assertThat(reading()).startsWith("1900 µs: surface 25.").contains("torque", "margin");
         assertThat(surface()).isNotEqualTo(level);
         assertThat(browser.findElements(By.cssSelector(".panel"))).hasSize(3);

@@ -5,6 +5,7 @@ import fettle.book.record.Shapes;
 import fettle.book.store.Items;
 import fettle.book.store.Stored;
 import fettle.engine.control.setup.SetUpSheet;
+import fettle.engine.control.setup.SurfaceSetting;
 import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.control.sweep.Sweep;
 import fettle.engine.pack.Craft;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Set-up sheets and sweeps of craft. Every change is journalled and can be undone. Thread-safe. */
@@ -66,6 +68,33 @@ public final class SetUps {
                     at == 0 ? List.of() : sheet.since(rising.get(at - 1).item())));
         }
         return kept;
+    }
+
+    /**
+     * A craft's latest sheet.
+     *
+     * @throws UnknownNameException if there is no such craft, or it has no sheet yet
+     */
+    public KeptSheet latest(String craftName) {
+        return of(craftName).stream()
+                .findFirst()
+                .orElseThrow(() -> new UnknownNameException(
+                        craftName + " has no set-up sheet yet. Add one: fettle setup add, or the place Set-ups."));
+    }
+
+    /**
+     * A surface of a craft's latest sheet, its name in any case.
+     *
+     * @throws UnknownNameException if there is no such craft, sheet or surface; says which surfaces there are
+     */
+    public SurfaceSetting surface(String craftName, String surface) {
+        List<SurfaceSetting> surfaces = latest(craftName).sheet().surfaces();
+        return surfaces.stream()
+                .filter(setting -> setting.surface().equalsIgnoreCase(surface.strip()))
+                .findFirst()
+                .orElseThrow(() -> new UnknownNameException(craftName + " has no surface \"" + surface.strip()
+                        + "\" on its latest sheet; there are "
+                        + surfaces.stream().map(SurfaceSetting::surface).collect(Collectors.joining(", ")) + "."));
     }
 
     /**

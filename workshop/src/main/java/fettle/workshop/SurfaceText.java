@@ -18,15 +18,17 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A surface's setting as a line: {@code left aileron; wing; 1100 1500 1900; 50 mm; high 20/16, low 12/10; arm 10; horn 15;
- * idle 8 mA; largest 0.4 A; reversed}. Name, servo, end points around the centre in µs, chord, and throws up/down in
- * degrees; what follows may be left out.
+ * pushrod aft 80 above 0 arm 90 horn 90; idle 8 mA; largest 0.4 A; reversed}. Name, servo, end points around the centre in
+ * µs, chord, and throws up/down in degrees; what follows may be left out.
  */
 public final class SurfaceText {
     private static final int NEEDED = 5;
     private static final Pattern RATE = Pattern.compile("(.*?)\\s*([\\d.,]+)\\s*°?\\s*/\\s*([\\d.,]+)\\s*°?");
     private static final String EXAMPLE =
             "expected name; servo; lowest centre highest µs; chord; throws, e.g. left aileron; wing; 1100 1500 1900; 50 mm;"
-                    + " high 20/16, low 12/10; arm 10; horn 15; idle 8 mA; largest 0.4 A; reversed";
+                    + " high 20/16, low 12/10; arm 10; horn 15; pushrod aft 80 above 0; idle 8 mA; largest 0.4 A; reversed";
+    private static final List<String> WORDS =
+            List.of("arm", "horn", "pushrod", "cables", "torque-rod", "idle", "largest", "reversed");
 
     private SurfaceText() {}
 
@@ -44,6 +46,7 @@ public final class SurfaceText {
                 + setting.rates().stream().map(SurfaceText::rate).collect(Collectors.joining(", "))
                 + named("arm", setting.armHoleMetres(), TradeUnit.MILLIMETRE)
                 + named("horn", setting.hornHoleMetres(), TradeUnit.MILLIMETRE)
+                + LinkageWords.write(setting.linkage())
                 + named("idle", setting.idleAmps(), TradeUnit.AMPERE)
                 + named("largest", setting.largestAmps(), TradeUnit.AMPERE)
                 + (setting.reversed() ? "; reversed" : "");
@@ -62,6 +65,8 @@ public final class SurfaceText {
                     "surfaces", "pulses are \"" + parts.get(2) + "\"; expected lowest, centre and highest in µs.");
         }
         Map<String, String> more = more(parts.subList(NEEDED, parts.size()));
+        Double arm = optional("arm", more, Measure.LENGTH, TradeUnit.MILLIMETRE);
+        Double horn = optional("horn", more, Measure.LENGTH, TradeUnit.MILLIMETRE);
         return new SurfaceSetting(
                 parts.get(0),
                 parts.get(1),
@@ -73,19 +78,20 @@ public final class SurfaceText {
                 Arrays.stream(parts.get(4).split(",(?!\\d)"))
                         .map(SurfaceText::rate)
                         .toList(),
-                optional("arm", more, Measure.LENGTH, TradeUnit.MILLIMETRE),
-                optional("horn", more, Measure.LENGTH, TradeUnit.MILLIMETRE),
+                arm,
+                horn,
                 optional("idle", more, Measure.CURRENT, null),
-                optional("largest", more, Measure.CURRENT, null));
+                optional("largest", more, Measure.CURRENT, null),
+                LinkageWords.linkage(more, arm, horn));
     }
 
     private static Map<String, String> more(List<String> parts) {
         Map<String, String> more = new HashMap<>();
         for (String part : parts) {
             String word = part.split("\\s+")[0].toLowerCase(Locale.ROOT);
-            if (!List.of("arm", "horn", "idle", "largest", "reversed", "").contains(word)) {
+            if (!word.isEmpty() && !WORDS.contains(word)) {
                 throw new InputException(
-                        "surfaces", "\"" + part + "\" is none of arm, horn, idle, largest, reversed; " + EXAMPLE + ".");
+                        "surfaces", "\"" + part + "\" is none of " + String.join(", ", WORDS) + "; " + EXAMPLE + ".");
             }
             more.put(word, part.substring(word.length()).strip());
         }

@@ -25,7 +25,11 @@ public enum Kind {
             List.of("pack_trace_segment", "pack_trace_event", "pack_trace_rest", "pack_trace_resistance"),
             Map.of("pack_id", PACK)),
     SERVO("servo", "name", List.of("servo_rating"), Map.of()),
-    SET_UP_SHEET("set_up_sheet", "", List.of("set_up_sheet_surface", "set_up_sheet_rate"), Map.of("craft_id", CRAFT)),
+    SET_UP_SHEET(
+            "set_up_sheet",
+            "",
+            List.of("set_up_sheet_surface", "set_up_sheet_rate", "set_up_sheet_linkage"),
+            Map.of("craft_id", CRAFT)),
     SURFACE_SWEEP("surface_sweep", "", List.of("surface_sweep_point"), Map.of("craft_id", CRAFT)),
     OUTING(
             "outing",

@@ -11,6 +11,7 @@ import java.util.List;
 public final class SetUpSheetShape implements Shape<SetUpSheet> {
     private static final String SURFACES = "set_up_sheet_surface";
     private static final String RATES = "set_up_sheet_rate";
+    private static final String LINKAGES = "set_up_sheet_linkage";
 
     @Override
     public Kind kind() {
@@ -30,7 +31,8 @@ public final class SetUpSheetShape implements Shape<SetUpSheet> {
                         sheet.surfaces().stream()
                                 .map(SetUpSheetShape::surfaceRow)
                                 .toList())
-                .withParts(RATES, rates);
+                .withParts(RATES, rates)
+                .withParts(LINKAGES, LinkageRows.of(sheet.surfaces()));
     }
 
     @Override
@@ -39,7 +41,7 @@ public final class SetUpSheetShape implements Shape<SetUpSheet> {
                 CraftReference.name(row, references),
                 date(row),
                 row.parts(SURFACES).stream()
-                        .map(part -> surface(part, row.parts(RATES)))
+                        .map(part -> surface(part, row.parts(RATES), row.parts(LINKAGES)))
                         .toList(),
                 row.text("note"));
     }
@@ -76,7 +78,7 @@ public final class SetUpSheetShape implements Shape<SetUpSheet> {
                 .with("down_radians", rate.downRadians());
     }
 
-    private static SurfaceSetting surface(Row row, List<Row> rates) {
+    private static SurfaceSetting surface(Row row, List<Row> rates, List<Row> linkages) {
         String name = row.text("surface");
         return new SurfaceSetting(
                 name,
@@ -93,6 +95,7 @@ public final class SetUpSheetShape implements Shape<SetUpSheet> {
                 row.realOrNull("arm_hole_metres"),
                 row.realOrNull("horn_hole_metres"),
                 row.realOrNull("idle_amps"),
-                row.realOrNull("largest_amps"));
+                row.realOrNull("largest_amps"),
+                LinkageRows.linkage(row, linkages));
     }
 }

@@ -1,8 +1,5 @@
 package fettle.desk.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import fettle.desk.json.Shapes;
 import fettle.desk.kit.ItemKind;
 import fettle.desk.kit.ItemKinds;
@@ -18,7 +15,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentType;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UnsupportedMediaTypeResponse;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -28,8 +24,6 @@ import java.util.Objects;
 
 /** Everything the pages can do, as JSON. Bodies are objects of strings, the same words as in the forms. */
 public final class Api {
-    private static final ObjectMapper BODIES = new ObjectMapper();
-    private static final TypeReference<Map<String, String>> WORDS = new TypeReference<>() {};
     private static final int MOST_ENTRIES = 500;
     private static final int USUAL_ENTRIES = 50;
 
@@ -41,63 +35,69 @@ public final class Api {
 
     public void addTo(RoutesConfig routes) {
         routes.get("/api/openapi.json", Api::document);
-        routes.get("/api/review", ctx -> answer(ctx, workshop.review().shelf()));
-        routes.get("/api/packs/{name}", ctx -> answer(ctx, workshop.review().pack(ctx.pathParam("name"))));
+        routes.get("/api/review", ctx -> Json.answer(ctx, workshop.review().shelf()));
+        routes.get(
+                "/api/packs/{name}", ctx -> Json.answer(ctx, workshop.review().pack(ctx.pathParam("name"))));
         ItemKinds.all().forEach(kind -> addShelf(routes, kind));
         addRules(routes);
-        routes.get("/api/worksheets", ctx -> answer(ctx, Worksheets.all()));
+        routes.get("/api/worksheets", ctx -> Json.answer(ctx, Worksheets.all()));
         routes.post(
                 "/api/worksheets/{name}",
-                ctx -> answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(body(ctx))));
-        new TraceApi(workshop, ctx -> word(body(ctx), "finding")).addTo(routes);
+                ctx -> Json.answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(Json.body(ctx))));
+        new TraceApi(workshop, ctx -> Json.word(Json.body(ctx), "finding")).addTo(routes);
+        new SetUpsApi(workshop).addTo(routes);
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
-        routes.post("/api/preview", ctx -> answer(ctx, workshop.entries().preview(word(body(ctx), "line"))));
-        routes.post("/api/entries", ctx -> created(ctx, workshop.entries().enter(word(body(ctx), "line"))));
+        routes.post(
+                "/api/preview", ctx -> Json.answer(ctx, workshop.entries().preview(Json.word(Json.body(ctx), "line"))));
+        routes.post(
+                "/api/entries", ctx -> Json.created(ctx, workshop.entries().enter(Json.word(Json.body(ctx), "line"))));
     }
 
     private <T> void addShelf(RoutesConfig routes, ItemKind<T> kind) {
         Shelf<T> shelf = kind.shelf().apply(workshop);
         String all = "/api/" + kind.key();
         String one = all + "/{name}";
-        routes.get(all, ctx -> answer(ctx, shelf.list()));
+        routes.get(all, ctx -> Json.answer(ctx, shelf.list()));
         if (!kind.key().equals("packs")) {
-            routes.get(one, ctx -> answer(ctx, shelf.find(ctx.pathParam("name"))));
+            routes.get(one, ctx -> Json.answer(ctx, shelf.find(ctx.pathParam("name"))));
         }
-        routes.post(all, ctx -> created(ctx, shelf.add(kind.form().read().apply(body(ctx)))));
+        routes.post(all, ctx -> Json.created(ctx, shelf.add(kind.form().read().apply(Json.body(ctx)))));
         routes.put(
                 one,
-                ctx -> answer(
+                ctx -> Json.answer(
                         ctx,
-                        shelf.edit(ctx.pathParam("name"), kind.form().read().apply(body(ctx)))));
+                        shelf.edit(ctx.pathParam("name"), kind.form().read().apply(Json.body(ctx)))));
         routes.post(
-                one + "/retire", ctx -> answer(ctx, shelf.retire(ctx.pathParam("name"), word(body(ctx), "reason"))));
-        routes.post(one + "/restore", ctx -> answer(ctx, shelf.restore(ctx.pathParam("name"))));
+                one + "/retire",
+                ctx -> Json.answer(ctx, shelf.retire(ctx.pathParam("name"), Json.word(Json.body(ctx), "reason"))));
+        routes.post(one + "/restore", ctx -> Json.answer(ctx, shelf.restore(ctx.pathParam("name"))));
     }
 
     private void addRules(RoutesConfig routes) {
         routes.get("/api/rules", ctx -> {
             Chemistry chemistry = Chemistry.parse(Objects.requireNonNullElse(ctx.queryParam("chemistry"), ""));
-            answer(ctx, workshop.rules().inForce(chemistry, ctx.queryParam("pack")));
+            Json.answer(ctx, workshop.rules().inForce(chemistry, ctx.queryParam("pack")));
         });
         routes.post(
                 "/api/rules",
-                ctx -> answer(ctx, workshop.rules().change(ruleForm(body(ctx)).toOverride())));
+                ctx -> Json.answer(
+                        ctx, workshop.rules().change(ruleForm(Json.body(ctx)).toOverride())));
         routes.post("/api/rules/reset", ctx -> {
-            Map<String, String> body = body(ctx);
+            Map<String, String> body = Json.body(ctx);
             body.put("value", "0");
             RuleOverride named = ruleForm(body).toOverride();
-            answer(ctx, workshop.rules().reset(named.chemistry(), named.quantity(), named.packTag()));
+            Json.answer(ctx, workshop.rules().reset(named.chemistry(), named.quantity(), named.packTag()));
         });
     }
 
     private static RuleForm ruleForm(Map<String, String> body) {
         return new RuleForm(
-                word(body, "chemistry"),
-                word(body, "quantity"),
-                word(body, "value"),
-                word(body, "packTag"),
-                word(body, "reason"));
+                Json.word(body, "chemistry"),
+                Json.word(body, "quantity"),
+                Json.word(body, "value"),
+                Json.word(body, "packTag"),
+                Json.word(body, "reason"));
     }
 
     private void journal(Context ctx) {
@@ -109,48 +109,18 @@ public final class Api {
                     "offset is " + offset + " and limit " + limit + "; expected 0 or more, and 1 to " + MOST_ENTRIES
                             + ".");
         }
-        answer(ctx, workshop.history().recent(offset, limit));
+        Json.answer(ctx, workshop.history().recent(offset, limit));
     }
 
     private void undo(Context ctx) {
         long id = ctx.pathParamAsClass("id", Long.class).get();
         try {
-            answer(ctx, workshop.history().undo(id));
+            Json.answer(ctx, workshop.history().undo(id));
         } catch (InputException e) {
             // The request is well formed; it is the book's present state that stands against it.
             ctx.status(HttpStatus.CONFLICT);
-            answer(ctx, new Shapes.Refusal(e.faults()));
+            Json.answer(ctx, new Shapes.Refusal(e.faults()));
         }
-    }
-
-    private static void answer(Context ctx, Object record) {
-        ctx.header("Cache-Control", "no-store");
-        ctx.contentType(ContentType.APPLICATION_JSON).result(Shapes.write(record));
-    }
-
-    private static void created(Context ctx, Object record) {
-        ctx.status(HttpStatus.CREATED);
-        answer(ctx, record);
-    }
-
-    private static Map<String, String> body(Context ctx) {
-        String type = Objects.requireNonNullElse(ctx.contentType(), "");
-        if (!type.startsWith("application/json")) {
-            throw new UnsupportedMediaTypeResponse("the body is \"" + type + "\"; expected application/json.");
-        }
-        try {
-            return BODIES.readValue(ctx.body(), WORDS);
-        } catch (JsonProcessingException e) {
-            throw new InputException(
-                    "",
-                    "the body is not a JSON object of strings at line "
-                            + e.getLocation().getLineNr() + ", column "
-                            + e.getLocation().getColumnNr() + ".");
-        }
-    }
-
-    private static String word(Map<String, String> body, String key) {
-        return Objects.requireNonNullElse(body.get(key), "");
     }
 
     private static void document(Context ctx) {

@@ -1,6 +1,8 @@
 package fettle.desk.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonSerializer;
@@ -12,6 +14,11 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.charge.TaskKind;
+import fettle.engine.control.Caution;
+import fettle.engine.control.linkage.FourBar;
+import fettle.engine.control.linkage.Linkage;
+import fettle.engine.control.linkage.PullPull;
+import fettle.engine.control.linkage.TorqueRod;
 import fettle.engine.health.forecast.Crossing;
 import fettle.engine.health.forecast.FadeTrend;
 import fettle.engine.pack.Check;
@@ -61,6 +68,7 @@ public final class Shapes {
                 .addMixIn(FadeTrend.class, FadeTrendShape.class)
                 .addMixIn(EntryPreview.class, EntryPreviewShape.class)
                 .addMixIn(Worksheet.class, WorksheetShape.class)
+                .addMixIn(Linkage.class, LinkageShape.class)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .build();
     }
@@ -88,6 +96,7 @@ public final class Shapes {
         label(module, EventKind.class, EventKind::key);
         label(module, EndKind.class, EndKind::key);
         label(module, Demand.Limit.class, Demand.Limit::label);
+        label(module, Caution.class, Caution::sentence);
         module.addSerializer(Crossing.class, new CrossingShape());
         label(module, Pack.Identity.class, identity -> identity.name().toLowerCase(Locale.ROOT));
         return module;
@@ -101,6 +110,15 @@ public final class Shapes {
             }
         });
     }
+
+    /** Says which kind of linkage it is. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = FourBar.class, name = "pushrod"),
+        @JsonSubTypes.Type(value = PullPull.class, name = "cables"),
+        @JsonSubTypes.Type(value = TorqueRod.class, name = "torque rod")
+    })
+    private interface LinkageShape {}
 
     /** Adds a rule's stable id and its printed limit. */
     private interface RuleShape {

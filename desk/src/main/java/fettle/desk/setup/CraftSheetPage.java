@@ -1,5 +1,6 @@
 package fettle.desk.setup;
 
+import fettle.desk.frame.Back;
 import fettle.engine.control.setup.Difference;
 import fettle.engine.control.setup.FirstRunCheck;
 import java.util.List;
@@ -39,15 +40,27 @@ public record CraftSheetPage(
      * @param current column of the current; empty to find it
      * @param unit mA or A; empty for what the file says
      * @param idle current at rest
+     * @param points readings typed instead of a file
      * @param faults what was wrong
      */
     public record SweepForm(
-            String surface, String pulse, String current, String unit, String idle, List<String> faults) {
-        static final SweepForm EMPTY = new SweepForm("", "", "", "", "", List.of());
+            String surface,
+            String pulse,
+            String current,
+            String unit,
+            String idle,
+            String points,
+            List<String> faults) {
+        static final SweepForm EMPTY = new SweepForm("", "", "", "", "", "", List.of());
 
         SweepForm refused(List<String> why) {
-            return new SweepForm(surface, pulse, current, unit, idle, why);
+            return new SweepForm(surface, pulse, current, unit, idle, points, why);
         }
+    }
+
+    /** Where the craft's servo and receiver power is worked out. */
+    public String powerHref() {
+        return SetUpsPage.POWER + Back.encode(craft);
     }
 
     /**
@@ -57,9 +70,11 @@ public record CraftSheetPage(
      * @param servo its servo
      * @param pulses lowest, centre and highest
      * @param direction normal or reversed
-     * @param parts arm and horn holes
+     * @param parts arm and horn holes, and the linkage
      * @param currents at rest and at most
      * @param rates throws by rate
+     * @param drawn where its linkage is drawn; empty without one
+     * @param workedOut where it is worked out
      */
     public record Surface(
             String name,
@@ -68,7 +83,9 @@ public record CraftSheetPage(
             String direction,
             String parts,
             String currents,
-            List<String> rates) {}
+            List<String> rates,
+            String drawn,
+            String workedOut) {}
 
     /**
      * One kept sweep.
@@ -77,7 +94,20 @@ public record CraftSheetPage(
      * @param href its linkage, drawn with this sweep
      * @param when when it was taken
      * @param verdict suggested end points
+     * @param figures what was found, with its unit
      * @param remarks what stands out
+     * @param since what changed since the earlier sweep of that surface; empty without one
+     * @param panels current, and angle where there is one, over the pulse
+     * @param bracket the usable span
      */
-    public record Sweep(String surface, String href, String when, String verdict, List<String> remarks) {}
+    public record Sweep(
+            String surface,
+            String href,
+            String when,
+            String verdict,
+            List<String> figures,
+            List<String> remarks,
+            List<String> since,
+            List<Panel> panels,
+            Bracket bracket) {}
 }

@@ -1,16 +1,13 @@
 package fettle.desk.setup;
 
-import fettle.desk.frame.Back;
 import fettle.desk.frame.Figures;
-import fettle.engine.control.Remark;
+import fettle.engine.control.linkage.Linkage;
 import fettle.engine.control.setup.FirstRunCheck;
+import fettle.engine.control.setup.LinkageText;
 import fettle.engine.control.setup.Rate;
 import fettle.engine.control.setup.SurfaceSetting;
-import fettle.engine.control.sweep.SweepAnalysis;
-import fettle.engine.control.sweep.SweepResult;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.KeptSheet;
-import fettle.workshop.KeptSweep;
 import fettle.workshop.SetUps;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,34 +54,26 @@ final class CraftSheets {
                 latest.map(sheet -> sheet.sheet().date().toString()).orElse(""),
                 latest.map(sheet -> sheet.sheet().note()).orElse(""),
                 latest.map(sheet -> sheet.sheet().surfaces().stream()
-                                .map(CraftSheets::surface)
+                                .map(setting -> surface(craft, setting))
                                 .toList())
                         .orElse(List.of()),
                 latest.map(KeptSheet::differences).orElse(List.of()),
                 FirstRunCheck.inOrder(),
-                setUps.sweeps(craft, "").stream().map(this::sweep).toList(),
+                new SweepPictures(figures).of(setUps.sweeps(craft, "")),
                 surfaces,
                 note,
                 faults,
                 sweep);
     }
 
-    private CraftSheetPage.Sweep sweep(KeptSweep kept) {
-        SweepResult result = SweepAnalysis.of(kept.sweep().sweep());
-        return new CraftSheetPage.Sweep(
-                kept.sweep().surface(),
-                "/setups/linkage?craft=" + Back.encode(kept.sweep().craft()) + "&surface="
-                        + Back.encode(kept.sweep().surface()),
-                figures.moment(kept.sweep().takenAt()),
-                "end points " + micros(result.span().lowestSeconds()) + " and "
-                        + micros(result.span().highestSeconds()),
-                result.remarks().stream().map(Remark::statement).toList());
-    }
-
-    private static CraftSheetPage.Surface surface(SurfaceSetting setting) {
+    private static CraftSheetPage.Surface surface(String craft, SurfaceSetting setting) {
         List<String> parts = new ArrayList<>();
         add(parts, "arm ", setting.armHoleMetres(), TradeUnit.MILLIMETRE, 1);
         add(parts, "horn ", setting.hornHoleMetres(), TradeUnit.MILLIMETRE, 1);
+        Linkage linkage = setting.linkage();
+        if (linkage != null) {
+            parts.add(LinkageText.of(linkage));
+        }
         List<String> currents = new ArrayList<>();
         add(currents, "at rest ", setting.idleAmps(), TradeUnit.AMPERE, 2);
         add(currents, "at most ", setting.largestAmps(), TradeUnit.AMPERE, 2);
@@ -96,7 +85,9 @@ final class CraftSheets {
                 setting.reversed() ? "reversed" : "normal",
                 String.join(", ", parts),
                 String.join(", ", currents),
-                setting.rates().stream().map(rate -> rate(setting, rate)).toList());
+                setting.rates().stream().map(rate -> rate(setting, rate)).toList(),
+                linkage == null ? "" : SetUpsPage.linkageHref(craft, setting.surface()),
+                SetUpsPage.surfaceHref(craft, setting.surface()));
     }
 
     private static String rate(SurfaceSetting setting, Rate rate) {

@@ -1,8 +1,10 @@
 package fettle.desk.setup;
 
+import fettle.engine.control.linkage.FourBar;
 import fettle.engine.control.linkage.RodEnds;
 import fettle.engine.control.linkage.TravelPoint;
 import fettle.workshop.worksheet.LinkageStudy;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -11,10 +13,7 @@ import java.util.Locale;
  * @param viewBox what is shown, all the travel with a margin
  * @param hingeX hinge
  * @param hingeY hinge
- * @param armX hole of the arm
- * @param armY hole of the arm
- * @param hornX hole of the horn
- * @param hornY hole of the horn
+ * @param rods rod or cables; none for a torque rod, whose servo stands on the hinge line
  * @param edgeX trailing edge
  * @param edgeY trailing edge
  * @param neutralX trailing edge at neutral
@@ -24,10 +23,7 @@ public record LinkageDrawing(
         String viewBox,
         String hingeX,
         String hingeY,
-        String armX,
-        String armY,
-        String hornX,
-        String hornY,
+        List<Rod> rods,
         String edgeX,
         String edgeY,
         String neutralX,
@@ -35,24 +31,55 @@ public record LinkageDrawing(
     private static final double MILLIMETRES = 1000;
     private static final double MARGIN = 6;
 
+    /** Radius drawn for a servo that has no arm [m]. */
+    private static final double SHAFT = 0.004;
+
+    public LinkageDrawing {
+        rods = List.copyOf(rods);
+    }
+
+    /** Holes of arm and horn of one rod or cable. */
+    public record Rod(String armX, String armY, String hornX, String hornY) {
+        static Rod of(FourBar bar, TravelPoint point) {
+            RodEnds ends = bar.rodEnds(point.position());
+            return new Rod(
+                    across(ends.armXMetres()),
+                    down(ends.armYMetres()),
+                    across(ends.hornXMetres()),
+                    down(ends.hornYMetres()));
+        }
+    }
+
     static LinkageDrawing of(LinkageStudy study, TravelPoint point) {
-        RodEnds ends = study.linkage().rodEnds(point.position());
-        double hingeX = study.linkage().hingeXMetres();
-        double hingeY = study.linkage().hingeYMetres();
         double chord = study.drive().chordMetres();
         double surface = point.position().surfaceRadians();
         return new LinkageDrawing(
                 viewBox(study),
-                across(hingeX),
-                down(hingeY),
-                across(ends.armXMetres()),
-                down(ends.armYMetres()),
-                across(ends.hornXMetres()),
-                down(ends.hornYMetres()),
-                across(hingeX + chord * Math.cos(surface)),
-                down(hingeY + chord * Math.sin(surface)),
-                across(hingeX + chord),
-                across(study.linkage().armMetres()));
+                across(hingeX(study)),
+                down(hingeY(study)),
+                rods(study, point),
+                across(hingeX(study) + chord * Math.cos(surface)),
+                down(hingeY(study) + chord * Math.sin(surface)),
+                across(hingeX(study) + chord),
+                across(armLength(study)));
+    }
+
+    static List<Rod> rods(LinkageStudy study, TravelPoint point) {
+        return study.rods().stream().map(bar -> Rod.of(bar, point)).toList();
+    }
+
+    static double hingeX(LinkageStudy study) {
+        return study.rods().stream()
+                .mapToDouble(FourBar::hingeXMetres)
+                .findFirst()
+                .orElse(0);
+    }
+
+    static double hingeY(LinkageStudy study) {
+        return study.rods().stream()
+                .mapToDouble(FourBar::hingeYMetres)
+                .findFirst()
+                .orElse(0);
     }
 
     /** A length or a place aft, in millimetres. */
@@ -65,21 +92,30 @@ public record LinkageDrawing(
         return across(0 - metres);
     }
 
+    private static double armLength(LinkageStudy study) {
+        return study.rods().stream().mapToDouble(FourBar::armMetres).findFirst().orElse(SHAFT);
+    }
+
     private static String viewBox(LinkageStudy study) {
-        double left = -study.linkage().armMetres();
-        double right = study.linkage().armMetres();
-        double low = -study.linkage().armMetres();
-        double high = study.linkage().armMetres();
-        double hingeX = study.linkage().hingeXMetres();
-        double hingeY = study.linkage().hingeYMetres();
+        double arm = armLength(study);
+        double hingeX = hingeX(study);
+        double hingeY = hingeY(study);
         double chord = study.drive().chordMetres();
+        double left = Math.min(-arm, hingeX);
+        double right = Math.max(arm, hingeX + chord);
+        double low = Math.min(-arm, hingeY);
+        double high = Math.max(arm, hingeY);
         for (TravelPoint point : study.travel().points()) {
-            RodEnds ends = study.linkage().rodEnds(point.position());
-            double surface = point.position().surfaceRadians();
-            left = Math.min(left, Math.min(ends.hornXMetres(), hingeX));
-            right = Math.max(right, Math.max(ends.hornXMetres(), hingeX + chord));
-            low = Math.min(low, Math.min(ends.hornYMetres(), hingeY + chord * Math.min(0, Math.sin(surface))));
-            high = Math.max(high, Math.max(ends.hornYMetres(), hingeY + chord * Math.max(0, Math.sin(surface))));
+            double edge = hingeY + chord * Math.sin(point.position().surfaceRadians());
+            low = Math.min(low, edge);
+            high = Math.max(high, edge);
+            for (FourBar bar : study.rods()) {
+                RodEnds ends = bar.rodEnds(point.position());
+                left = Math.min(left, ends.hornXMetres());
+                right = Math.max(right, ends.hornXMetres());
+                low = Math.min(low, ends.hornYMetres());
+                high = Math.max(high, ends.hornYMetres());
+            }
         }
         double margin = MARGIN / MILLIMETRES;
         return across(left - margin) + " " + down(high + margin) + " " + across(right - left + 2 * margin) + " "

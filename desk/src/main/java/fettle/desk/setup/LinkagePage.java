@@ -20,6 +20,10 @@ public record LinkagePage(
         String craft,
         String surface,
         @Nullable Picture picture) {
+    public String sheetHref() {
+        return SetUpsPage.href(craft);
+    }
+
     /**
      * The drawing at one pulse and the curves of the whole travel.
      *

@@ -2,11 +2,9 @@ package fettle.desk.setup;
 
 import fettle.desk.json.Shapes;
 import fettle.engine.control.Caution;
-import fettle.engine.control.linkage.RodEnds;
 import fettle.engine.control.linkage.TravelPoint;
 import fettle.engine.control.sweep.SweepPoint;
 import fettle.engine.control.sweep.SweepResult;
-import fettle.engine.control.sweep.UsableSpan;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.worksheet.LinkageStudy;
 import java.util.ArrayList;
@@ -45,7 +43,7 @@ final class LinkagePicture {
                 reading(shown),
                 panels(sweep),
                 place(micros(shown.pulseSeconds())),
-                swept == null ? null : bracket(swept.span()),
+                swept == null ? null : Bracket.of(swept.span(), lowMicros, highMicros),
                 Shapes.write(points.stream().map(this::row).toList()),
                 study.travel().remarks(),
                 Caution.moving().stream().map(Caution::sentence).toList());
@@ -84,16 +82,6 @@ final class LinkagePicture {
                 .toList();
     }
 
-    private Bracket bracket(UsableSpan span) {
-        double from = Math.max(lowMicros, micros(span.lowestSeconds()));
-        double to = Math.min(highMicros, micros(span.highestSeconds()));
-        return new Bracket(
-                place(from),
-                place(to),
-                "usable by the sweep: " + Math.round(micros(span.lowestSeconds())) + " to "
-                        + Math.round(micros(span.highestSeconds())) + " µs");
-    }
-
     private String place(double micros) {
         return Panel.plain(Panel.across(micros, lowMicros, highMicros));
     }
@@ -120,25 +108,22 @@ final class LinkagePicture {
      * One row of the slider's table.
      *
      * @param p pulse [µs]
-     * @param d arm hole, horn hole and trailing edge [mm], as drawn
+     * @param d holes of arm and horn of each rod [mm], as drawn
+     * @param e trailing edge [mm], as drawn
      * @param x where it stands in the panels
      * @param r the figures in words
      */
-    record Row(long p, List<String> d, String x, String r) {}
+    record Row(long p, List<LinkageDrawing.Rod> d, List<String> e, String x, String r) {}
 
     private Row row(TravelPoint point) {
-        RodEnds ends = study.linkage().rodEnds(point.position());
         double chord = study.drive().chordMetres();
         double surface = point.position().surfaceRadians();
         return new Row(
                 Math.round(micros(point.pulseSeconds())),
+                LinkageDrawing.rods(study, point),
                 List.of(
-                        LinkageDrawing.across(ends.armXMetres()),
-                        LinkageDrawing.down(ends.armYMetres()),
-                        LinkageDrawing.across(ends.hornXMetres()),
-                        LinkageDrawing.down(ends.hornYMetres()),
-                        LinkageDrawing.across(study.linkage().hingeXMetres() + chord * Math.cos(surface)),
-                        LinkageDrawing.down(study.linkage().hingeYMetres() + chord * Math.sin(surface))),
+                        LinkageDrawing.across(LinkageDrawing.hingeX(study) + chord * Math.cos(surface)),
+                        LinkageDrawing.down(LinkageDrawing.hingeY(study) + chord * Math.sin(surface))),
                 place(micros(point.pulseSeconds())),
                 reading(point));
     }

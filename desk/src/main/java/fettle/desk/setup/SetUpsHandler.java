@@ -4,6 +4,7 @@ import fettle.desk.frame.Pages;
 import fettle.desk.frame.Place;
 import fettle.desk.kit.Field;
 import fettle.desk.kit.FormPage;
+import fettle.desk.worksheet.WorksheetPage;
 import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.control.sweep.SweepAnalysis;
 import fettle.engine.pack.Craft;
@@ -20,7 +21,11 @@ import fettle.workshop.SetUps;
 import fettle.workshop.Workshop;
 import fettle.workshop.sweep.SweepChoices;
 import fettle.workshop.sweep.SweepReading;
+import fettle.workshop.sweep.TypedSweep;
+import fettle.workshop.worksheet.CraftPower;
 import fettle.workshop.worksheet.LinkageStudy;
+import fettle.workshop.worksheet.SurfaceStudy;
+import fettle.workshop.worksheet.Worksheet;
 import fettle.workshop.worksheet.WorksheetField;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -55,6 +60,28 @@ public final class SetUpsHandler {
         routes.get(CRAFT_PATH, ctx -> sheet(ctx, sheets().of(known(ctx.queryParam("name")))));
         routes.post(CRAFT_PATH, this::keep);
         routes.post("/setups/sweeps", this::sweep);
+        routes.get("/setups/surface", ctx -> study(ctx, SurfaceStudy.of(workshop, craft(ctx), part(ctx))));
+        routes.get("/setups/power", ctx -> study(ctx, CraftPower.of(workshop, craft(ctx))));
+    }
+
+    private static String craft(Context ctx) {
+        return typed(ctx.queryParam("name"));
+    }
+
+    private static String part(Context ctx) {
+        return typed(ctx.queryParam("part"));
+    }
+
+    private void study(Context ctx, Worksheet worksheet) {
+        Map<String, String> from = new LinkedHashMap<>();
+        from.put("name", craft(ctx));
+        if (!part(ctx).isEmpty()) {
+            from.put("part", part(ctx));
+        }
+        WorksheetPage.From where =
+                new WorksheetPage.From(ctx.path(), from, SetUpsPage.href(craft(ctx)), "Set-up of " + craft(ctx));
+        WorksheetPage page = WorksheetPage.of(ctx, worksheet, where);
+        pages.show(ctx, "worksheet/worksheet", Place.SETUPS, worksheet.title(), page);
     }
 
     private void list(Context ctx) {
@@ -97,6 +124,7 @@ public final class SetUpsHandler {
                 typed(ctx.formParam("current")),
                 typed(ctx.formParam("unit")),
                 typed(ctx.formParam("idle")),
+                typed(ctx.formParam("points")),
                 List.of());
         try {
             SweepReading reading = reading(ctx, form);
@@ -111,20 +139,27 @@ public final class SetUpsHandler {
 
     private static SweepReading reading(Context ctx, CraftSheetPage.SweepForm form) throws IOException {
         UploadedFile file = ctx.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            throw new InputException("file", "no file was chosen. Choose a sweep, e.g. rudder.csv.");
-        }
-        if (file.size() > LARGEST_SWEEP_BYTES) {
-            throw new InputException("file", "the file is larger than 8 MB, which no sweep is. Choose another.");
+        boolean none = file == null || file.size() == 0;
+        if (none == form.points().isBlank()) {
+            throw new InputException(
+                    "file",
+                    none
+                            ? "no file was chosen and no reading typed. Choose a sweep, e.g. rudder.csv, or type one."
+                            : "a file was chosen and readings typed. Give one of them.");
         }
         Double idle = form.idle().isBlank()
                 ? null
                 : Double.valueOf(QuantityText.si("idle", "current at rest", form.idle(), Measure.CURRENT, null));
+        SweepChoices choices = new SweepChoices(form.pulse(), form.current(), "", "", form.unit(), idle, null);
+        return none ? TypedSweep.read(form.points(), choices) : reading(Objects.requireNonNull(file), choices);
+    }
+
+    private static SweepReading reading(UploadedFile file, SweepChoices choices) throws IOException {
+        if (file.size() > LARGEST_SWEEP_BYTES) {
+            throw new InputException("file", "the file is larger than 8 MB, which no sweep is. Choose another.");
+        }
         try (InputStream content = file.content()) {
-            return SweepReading.of(
-                    file.filename(),
-                    content.readAllBytes(),
-                    new SweepChoices(form.pulse(), form.current(), "", "", form.unit(), idle, null));
+            return SweepReading.of(file.filename(), content.readAllBytes(), choices);
         }
     }
 
@@ -145,6 +180,9 @@ public final class SetUpsHandler {
         String craft = typed(ctx.queryParam("craft"));
         String surface = typed(ctx.queryParam("surface"));
         if (typed.isEmpty()) {
+            typed.putAll(asOnSheet(craft, surface));
+        }
+        if (typed.isEmpty()) {
             show(ctx, new LinkagePage(lines(usual(), List.of()), List.of(), craft, surface, null));
             return;
         }
@@ -162,6 +200,13 @@ public final class SetUpsHandler {
                             surface,
                             null));
         }
+    }
+
+    /** The fields of a surface whose linkage is on its craft's latest sheet; empty without one. */
+    private Map<String, String> asOnSheet(String craft, String surface) {
+        return craft.isBlank() || surface.isBlank()
+                ? Map.of()
+                : LinkageStudy.typed(workshop, craft, surface).orElse(Map.of());
     }
 
     private LinkagePage.Picture picture(Context ctx, LinkageStudy study) {

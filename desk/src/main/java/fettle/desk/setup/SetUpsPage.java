@@ -9,9 +9,21 @@ import java.util.List;
  * @param craft craft in use with their latest sheet
  */
 public record SetUpsPage(List<Line> craft) {
+    static final String POWER = "/setups/power?name=";
+
     /** Where a craft's sheet is. */
     static String href(String craft) {
         return "/setups/craft?name=" + Back.encode(craft);
+    }
+
+    /** Where a surface of a craft's sheet is worked out. */
+    static String surfaceHref(String craft, String surface) {
+        return "/setups/surface?name=" + Back.encode(craft) + "&part=" + Back.encode(surface);
+    }
+
+    /** Where the linkage of a craft's surface is drawn. */
+    static String linkageHref(String craft, String surface) {
+        return "/setups/linkage?craft=" + Back.encode(craft) + "&surface=" + Back.encode(surface);
     }
 
     /**

@@ -7,9 +7,17 @@
   }
   const rows = new Map(JSON.parse(section.dataset.table).map((row) => [row.p, row]));
   const reading = document.getElementById("reading-at");
-  const place = (id, names, values) => {
-    const part = document.getElementById(id);
-    names.forEach((name, at) => part.setAttribute(name, values[at]));
+  const joints = [...section.querySelectorAll(".joint")];
+  const surface = document.getElementById("surface");
+  const place = (part, names, values) => names.forEach((name, at) => part.setAttribute(name, values[at]));
+
+  const drawRod = (joint, rod) => {
+    const [line, arm, horn, armHole, hornHole] = joint.children;
+    place(line, ["x1", "y1", "x2", "y2"], [rod.armX, rod.armY, rod.hornX, rod.hornY]);
+    place(arm, ["x2", "y2"], [rod.armX, rod.armY]);
+    place(horn, ["x2", "y2"], [rod.hornX, rod.hornY]);
+    place(armHole, ["cx", "cy"], [rod.armX, rod.armY]);
+    place(hornHole, ["cx", "cy"], [rod.hornX, rod.hornY]);
   };
 
   const draw = () => {
@@ -17,13 +25,8 @@
     if (!row) {
       return;
     }
-    const [armX, armY, hornX, hornY, edgeX, edgeY] = row.d;
-    place("arm", ["x2", "y2"], [armX, armY]);
-    place("horn", ["x2", "y2"], [hornX, hornY]);
-    place("surface", ["x2", "y2"], [edgeX, edgeY]);
-    place("rod", ["x1", "y1", "x2", "y2"], [armX, armY, hornX, hornY]);
-    place("arm-hole", ["cx", "cy"], [armX, armY]);
-    place("horn-hole", ["cx", "cy"], [hornX, hornY]);
+    row.d.forEach((rod, at) => drawRod(joints[at], rod));
+    place(surface, ["x2", "y2"], row.e);
     for (const cursor of section.querySelectorAll(".cursor")) {
       cursor.setAttribute("x1", row.x);
       cursor.setAttribute("x2", row.x);

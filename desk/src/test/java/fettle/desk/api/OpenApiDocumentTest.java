@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map.Entry;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,6 +24,13 @@ import org.junit.jupiter.api.io.TempDir;
 /** Holds the OpenAPI document against what the desk answers. */
 final class OpenApiDocumentTest {
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final String RUDDER =
+            "rudder; spare; 1100 1500 1900; 80 mm; all 20/20; arm 10; horn 15; pushrod aft 120";
+    private static final String POINTS = IntStream.range(0, 13)
+            .mapToObj(at -> (1000 + 50 * at) + " " + (200 + 60 * Math.max(0, at - 8)) + "mA -" + (40 - 5 * at) + "°")
+            .collect(Collectors.joining("\\n"))
+            .replace("--", "");
 
     @TempDir
     static Path folder;
@@ -133,6 +142,11 @@ final class OpenApiDocumentTest {
                 "load",
                 "{'chemistry':'LiPo','cells':'4S','capacity':'5000','charge':'95%','resistance':'3','load':'40A'}"
             },
+            {"post", "/api/setups/{name}", "Wren", "{'surfaces':'" + RUDDER + "'}"},
+            {"post", "/api/setups/{name}/sweeps", "Wren", "{'surface':'rudder','points':'" + POINTS + "'}"},
+            {"post", "/api/setups/{name}/surface", "Wren", "{'surface':'rudder','volts':'6','speed':'30 m/s'}"},
+            {"post", "/api/setups/{name}/power", "Wren", "{'input':'12.6','output':'6','continuous':'5','peak':'8'}"},
+            {"post", "/api/sweeps", "", "{'points':'" + POINTS + "'}"},
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
             {"post", "/api/traces", "?pack=P90&name=a.csv", LOG},
@@ -220,6 +234,9 @@ final class OpenApiDocumentTest {
     }
 
     private static String nameIn(String path) {
+        if (path.startsWith("/api/setups/")) {
+            return "Harrier";
+        }
         return ItemKinds.all().stream()
                 .filter(kind -> path.startsWith("/api/" + kind.key()))
                 .map(kind -> kind.shelf().apply(desk.workshop()).list().get(0).name())

@@ -64,7 +64,10 @@ public enum TradeUnit {
 
     /** A value in this unit, as SI. */
     public double toSi(double value) {
-        return value * factor + offset;
+        double divisor = 1 / factor;
+        // a decimal prefix divides exactly rounded, so that 3800 mV is 3.8 V and not the next double
+        double scaled = divisor > 1 && divisor == Math.rint(divisor) ? value / divisor : value * factor;
+        return scaled + offset;
     }
 
     /** An SI value, in this unit. */

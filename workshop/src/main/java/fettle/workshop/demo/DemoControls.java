@@ -24,10 +24,10 @@ final class DemoControls {
 
     /** As it was set after. */
     static final String AFTER = """
-            left aileron; wing; 1120 1500 1840; 45 mm; high 20/16, low 12/10; arm 10; horn 14; idle 9 mA; largest 0.34 A
-            right aileron; wing; 1120 1500 1880; 45 mm; high 20/16, low 12/10; arm 10; horn 14; reversed
-            elevator; wing; 1150 1522 1870; 52 mm; high 20/18, low 12/12; arm 10; horn 16
-            rudder; wing; 1100 1500 1900; 60 mm; all 32/32; arm 12; horn 12
+            left aileron; wing; 1120 1500 1840; 45 mm; high 20/16, low 12/10; arm 10; horn 14; pushrod aft 95 above 0 arm 90 horn 90; idle 9 mA; largest 0.34 A
+            right aileron; wing; 1120 1500 1880; 45 mm; high 20/16, low 12/10; arm 10; horn 14; pushrod aft 95 above 0 arm 90 horn 84; reversed
+            elevator; wing; 1150 1522 1870; 52 mm; high 20/18, low 12/12; arm 10; horn 16; pushrod aft 310 above 6 arm 88 horn 92
+            rudder; wing; 1100 1500 1900; 60 mm; all 32/32; arm 12; horn 12; cables aft 420
             """;
 
     private static final double STEP = 10;

@@ -1,6 +1,8 @@
 package fettle.workshop.worksheet;
 
+import fettle.engine.control.linkage.PullPull;
 import fettle.engine.control.linkage.SurfaceDrive;
+import fettle.engine.control.linkage.TorqueRod;
 import fettle.engine.control.linkage.TravelCurve;
 import fettle.engine.control.linkage.TravelPoint;
 import fettle.engine.units.Estimate;
@@ -10,13 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** What a pushrod linkage does with a span of pulses. */
+/** What a linkage does with a span of pulses. */
 final class LinkageSheet {
     private static final int INTERVALS = 8;
 
     static final Worksheet WORKSHEET = new Worksheet(
             "linkage",
-            "A pushrod linkage",
+            "A linkage",
             "How far does the surface go, how evenly, with what force, and how near is a dead centre?",
             LinkageFields.with(
                     WorksheetField.line("low", "Lowest pulse", "In µs.", "1100 µs"),
@@ -33,10 +35,27 @@ final class LinkageSheet {
         SurfaceDrive drive = LinkageFields.drive(typed);
         return typed.make(() -> sheet(
                 drive.curve(low, high, INTERVALS),
-                drive.freePlayMetres(drive.scale().centreSeconds(), play, 0)));
+                drive.freePlayMetres(drive.scale().centreSeconds(), play, 0),
+                own(drive, low, high)));
     }
 
-    private static Sheet sheet(TravelCurve curve, double playMetres) {
+    /** What only one kind of linkage has. */
+    private static List<Figure> own(SurfaceDrive drive, double low, double high) {
+        if (drive.linkage() instanceof PullPull cables) {
+            double first = cables.slackMetres(drive.scale().servoRadians(low));
+            double last = cables.slackMetres(drive.scale().servoRadians(high));
+            return List.of(
+                    Figure.exact("slack_low", "Cable slack, lowest pulse", first, TradeUnit.MILLIMETRE, 2),
+                    Figure.exact("slack_high", "Cable slack, highest pulse", last, TradeUnit.MILLIMETRE, 2));
+        }
+        if (drive.linkage() instanceof TorqueRod rod) {
+            double twist = rod.twistRadians(TradeUnit.KILOGRAM_FORCE_CENTIMETRE.toSi(1));
+            return List.of(Figure.exact("twist", "Twist for each kg·cm", twist, TradeUnit.DEGREE, 2));
+        }
+        return List.of();
+    }
+
+    private static Sheet sheet(TravelCurve curve, double playMetres, List<Figure> own) {
         TravelPoint low = curve.points().get(0);
         TravelPoint high = curve.points().get(INTERVALS);
         List<Figure> figures = new ArrayList<>();
@@ -70,6 +89,7 @@ final class LinkageSheet {
                     Figure.exact("margin", "Servo angle to a dead centre", curve.marginRadians(), TradeUnit.DEGREE, 1));
         }
         figures.add(Figure.exact("free_play", "Free play at the edge", playMetres, TradeUnit.MILLIMETRE, 2));
+        figures.addAll(own);
         return new Sheet(
                 "The surface goes from "
                         + TradeUnit.DEGREE.print(low.position().surfaceRadians(), 1) + " to "

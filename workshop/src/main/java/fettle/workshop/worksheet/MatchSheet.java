@@ -1,12 +1,17 @@
 package fettle.workshop.worksheet;
 
-import fettle.engine.control.linkage.SurfaceDrive;
+import fettle.engine.control.linkage.MeasuredTravel;
+import fettle.engine.control.linkage.SurfaceMotion;
 import fettle.engine.control.matching.CurvePoint;
 import fettle.engine.control.matching.Mismatch;
 import fettle.engine.control.matching.SurfaceMatch;
 import fettle.engine.control.matching.SurfaceMatching;
+import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
+import fettle.engine.units.Measure;
+import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
+import fettle.workshop.TypedLines;
 import fettle.workshop.worksheet.Sheet.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +27,13 @@ final class MatchSheet {
                             LinkageFields.with().stream(),
                             LinkageFields.second().stream(),
                             Stream.of(
+                                    WorksheetField.lines(
+                                            "readings",
+                                            "Measured angles",
+                                            "Of the first, instead of its linkage: pulse and angle, one pair a line."
+                                                    + " E.g. 1100 -22.5"),
+                                    WorksheetField.lines(
+                                            "readings-2", "Measured angles, second", "The same for the second."),
                                     WorksheetField.line("up", "Throw up", "Of both, in degrees.", ""),
                                     WorksheetField.line("down", "Throw down", "Of both, in degrees.", ""),
                                     WorksheetField.line(
@@ -36,9 +48,38 @@ final class MatchSheet {
         double up = LinkageFields.angle(typed, "up");
         double down = LinkageFields.angle(typed, "down");
         int points = typed.read("points", () -> points(typed.word("points")), 5);
-        SurfaceDrive first = LinkageFields.drive(typed);
-        SurfaceDrive second = LinkageFields.secondDrive(typed);
+        SurfaceMotion first = typed.word("readings").isEmpty()
+                ? LinkageFields.drive(typed)
+                : measured(typed, "readings", LinkageFields.length(typed, "chord"));
+        SurfaceMotion second = typed.word("readings-2").isEmpty()
+                ? LinkageFields.secondDrive(typed)
+                : measured(typed, "readings-2", LinkageFields.length(typed, LinkageFields.secondKey(typed, "chord")));
         return typed.make(() -> sheet(SurfaceMatching.match(first, second, up, down, points)));
+    }
+
+    private static SurfaceMotion measured(Typed typed, String key, double chord) {
+        List<MeasuredTravel.Reading> readings =
+                typed.read(key, () -> TypedLines.read(key, typed.word(key), line -> reading(key, line)), List.of());
+        return typed.make(() -> {
+            try {
+                return new MeasuredTravel(readings, chord);
+            } catch (InputException refused) {
+                throw new InputException(refused.faults().stream()
+                        .map(fault -> fault.field().equals("table") ? new Fault(key, fault.sentence()) : fault)
+                        .toList());
+            }
+        });
+    }
+
+    private static MeasuredTravel.Reading reading(String key, String line) {
+        String[] pair = line.strip().split("[;\\t]\\s*|\\s+(?=[-+−\\d])");
+        if (pair.length != 2) {
+            throw new InputException(
+                    key, "\"" + line.strip() + "\" is no pair; expected a pulse and an angle, e.g. 1100 -22.5.");
+        }
+        return new MeasuredTravel.Reading(
+                QuantityText.si(key, "pulse", pair[0], Measure.PULSE, TradeUnit.MICROSECOND),
+                QuantityText.si(key, "angle", pair[1].replace('−', '-'), Measure.ANGLE, TradeUnit.DEGREE));
     }
 
     private static int points(String typed) {

@@ -3,6 +3,7 @@ package fettle.workshop.worksheet;
 import fettle.engine.units.Measure;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.TypedFields;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -42,6 +43,13 @@ final class Typed {
     Typed(Map<String, String> words, List<WorksheetField> fields) {
         this.words = words;
         this.fields = fields;
+    }
+
+    /** Everything typed, and one word more. */
+    Map<String, String> with(String key, String word) {
+        Map<String, String> more = new HashMap<>(words);
+        more.put(key, word);
+        return more;
     }
 
     String word(String key) {

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -162,6 +163,50 @@ class ControlWorksheetsTest {
         assertThat(Worksheets.of("signal").answer(Map.of()).verdict()).startsWith("Nothing speaks against");
     }
 
+    @Test
+    void cablesTellTheirSlackAndATorqueRodItsTwist() {
+        Sheet cables = Worksheets.of("linkage").answer(with(LINKAGE, "joined", "cables", "above", "5"));
+        Sheet rod = Worksheets.of("linkage")
+                .answer(Map.of("joined", "torque rod", "rod-length", "150", "rod-thickness", "2 mm"));
+
+        assertThat(figures(cables)).contains("slack_low", "slack_high");
+        // T·ℓ/(G·J), Timoshenko & Gere, Mechanics of Materials (4th ed. 1997), eq. 3-15; J = π·d⁴/32
+        double expected = 0.0980665 * 0.150 / (79.3e9 * Math.PI * Math.pow(0.002, 4) / 32);
+        assertThat(value(rod, "twist")).isCloseTo(expected, within(1e-9));
+        assertThat(Math.toDegrees(value(rod, "surface_at_1900"))).isCloseTo(40, within(1e-9));
+        assertThatThrownBy(() -> Worksheets.of("linkage").answer(Map.of("joined", "string")))
+                .hasMessageContaining("expected one of pushrod, cables, torque rod");
+    }
+
+    @Test
+    void measuredAnglesMayStandForEitherSurface() {
+        String readings = "1100 -21,5\n1300; -10.4\n1500 0\n1700 10.1°\n1900 20.3";
+        Sheet both = Worksheets.of("match")
+                .answer(with(
+                        LINKAGE,
+                        "readings",
+                        readings,
+                        "readings-2",
+                        readings,
+                        "up",
+                        "18",
+                        "down",
+                        "18",
+                        "points",
+                        "5"));
+        Sheet one = Worksheets.of("match")
+                .answer(with(LINKAGE, "readings-2", readings, "up", "18", "down", "18", "points", "9"));
+
+        assertThat(value(both, "mismatch_curve")).isLessThan(Math.toRadians(0.3));
+        assertThat(value(one, "mismatch_curve")).isLessThan(value(one, "mismatch_ends"));
+        InputException refused = catchThrowableOfType(
+                InputException.class,
+                () -> Worksheets.of("match")
+                        .answer(with(LINKAGE, "readings-2", "1100\n1500 0\n1900 x", "up", "18", "down", "18")));
+        assertThat(refused.faults()).extracting(Fault::field).containsOnly("readings-2");
+        assertThat(refused.faults()).extracting(Fault::sentence).anyMatch(fault -> fault.startsWith("line 1:"));
+    }
+
     private static double value(Sheet sheet, String key) {
         return sheet.figures().stream()
                 .filter(figure -> figure.key().equals(key))
@@ -177,5 +222,9 @@ class ControlWorksheetsTest {
             typed.put(more[at], more[at + 1]);
         }
         return typed;
+    }
+
+    private static List<String> figures(Sheet sheet) {
+        return sheet.figures().stream().map(Sheet.Figure::key).toList();
     }
 }

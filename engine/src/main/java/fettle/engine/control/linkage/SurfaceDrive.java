@@ -18,7 +18,7 @@ import java.util.List;
  * @param scale pulses to servo angles
  * @param chordMetres from hinge line to trailing edge [m], 2 mm … 2 m
  */
-public record SurfaceDrive(Linkage linkage, PulseScale scale, double chordMetres) {
+public record SurfaceDrive(Linkage linkage, PulseScale scale, double chordMetres) implements SurfaceMotion {
     private static final Citation GEOMETRY =
             Citation.published("closure of the planar four-bar and virtual work; plane geometry");
 
@@ -50,6 +50,16 @@ public record SurfaceDrive(Linkage linkage, PulseScale scale, double chordMetres
                 position,
                 TrailingEdge.movementMetres(chordMetres, position.surfaceRadians()),
                 position.ratio() * scale.radiansPerPulseSecond());
+    }
+
+    @Override
+    public double surfaceRadians(double pulseSeconds) {
+        return at(pulseSeconds).position().surfaceRadians();
+    }
+
+    @Override
+    public double pulseSeconds(double surfaceRadians) {
+        return at(scale.pulseSeconds(linkage.servoRadians(surfaceRadians))).pulseSeconds();
     }
 
     /**
@@ -94,8 +104,8 @@ public record SurfaceDrive(Linkage linkage, PulseScale scale, double chordMetres
                 .range("up", "throw up", upRadians, TradeUnit.DEGREE, 0, 90, "Give the throw without a sign.")
                 .range("down", "throw down", downRadians, TradeUnit.DEGREE, 0, 90, "Give the throw without a sign.")
                 .refuse();
-        TravelPoint up = at(scale.pulseSeconds(linkage.servoRadians(upRadians)));
-        TravelPoint down = at(scale.pulseSeconds(linkage.servoRadians(-downRadians)));
+        TravelPoint up = at(pulseSeconds(upRadians));
+        TravelPoint down = at(pulseSeconds(-downRadians));
         return new EndPoints(
                 up,
                 down,

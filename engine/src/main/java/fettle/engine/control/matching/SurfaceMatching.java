@@ -1,9 +1,8 @@
 package fettle.engine.control.matching;
 
 import fettle.engine.control.Caution;
-import fettle.engine.control.linkage.EndPoints;
-import fettle.engine.control.linkage.SurfaceDrive;
-import fettle.engine.control.linkage.TravelPoint;
+import fettle.engine.control.linkage.SurfaceMotion;
+import fettle.engine.units.Faults;
 import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Citation;
@@ -22,14 +21,18 @@ import java.util.List;
 public final class SurfaceMatching {
     private static final int PLACES = 200;
 
-    private final SurfaceDrive first;
-    private final SurfaceDrive second;
-    private final EndPoints ends;
+    private final SurfaceMotion first;
+    private final SurfaceMotion second;
+    private final double upSeconds;
+    private final double centreSeconds;
+    private final double downSeconds;
 
-    private SurfaceMatching(SurfaceDrive first, SurfaceDrive second, double upRadians, double downRadians) {
+    private SurfaceMatching(SurfaceMotion first, SurfaceMotion second, double upRadians, double downRadians) {
         this.first = first;
         this.second = second;
-        this.ends = first.endPoints(upRadians, downRadians);
+        this.upSeconds = first.pulseSeconds(upRadians);
+        this.centreSeconds = first.pulseSeconds(0);
+        this.downSeconds = first.pulseSeconds(-downRadians);
     }
 
     /**
@@ -41,11 +44,15 @@ public final class SurfaceMatching {
      * @throws InputException if either surface cannot reach a throw
      */
     public static SurfaceMatch match(
-            SurfaceDrive first, SurfaceDrive second, double upRadians, double downRadians, int points) {
+            SurfaceMotion first, SurfaceMotion second, double upRadians, double downRadians, int points) {
         if (points < 3 || points > 17 || points % 2 == 0) {
             throw new InputException(
                     "points", "the curve has " + points + " points; expected an odd number from 3 to 17.");
         }
+        new Faults()
+                .range("up", "throw up", upRadians, TradeUnit.DEGREE, 0, 90, "Give the throw without a sign.")
+                .range("down", "throw down", downRadians, TradeUnit.DEGREE, 0, 90, "Give the throw without a sign.")
+                .refuse();
         SurfaceMatching matching = new SurfaceMatching(first, second, upRadians, downRadians);
         List<CurvePoint> curve = matching.curve(points);
         List<Mismatch> byEnds = matching.travel(matching.curve(3));
@@ -59,29 +66,29 @@ public final class SurfaceMatching {
         for (int point = 0; point < points; point++) {
             double stick = 2.0 * point / (points - 1) - 1;
             double pulse = firstSeconds(stick);
-            double surface = first.at(pulse).position().surfaceRadians();
-            double answer = second.scale().pulseSeconds(second.linkage().servoRadians(surface));
-            curve.add(new CurvePoint(stick, pulse, second.at(answer).pulseSeconds(), surface));
+            double surface = first.surfaceRadians(pulse);
+            curve.add(new CurvePoint(stick, pulse, second.pulseSeconds(surface), surface));
         }
         return curve;
     }
 
     private double firstSeconds(double stick) {
-        double end = stick < 0 ? ends.down().pulseSeconds() : ends.up().pulseSeconds();
-        return ends.centreSeconds() + Math.abs(stick) * (end - ends.centreSeconds());
+        double end = stick < 0 ? downSeconds : upSeconds;
+        double part = Math.abs(stick);
+        return centreSeconds * (1 - part) + end * part; // meets both ends exactly
     }
 
     private List<Mismatch> travel(List<CurvePoint> curve) {
         List<Mismatch> travel = new ArrayList<>();
         for (int place = 0; place <= PLACES; place++) {
             double stick = 2.0 * place / PLACES - 1;
-            TravelPoint one = first.at(firstSeconds(stick));
-            TravelPoint other = second.at(secondSeconds(curve, stick));
+            double one = firstSeconds(stick);
+            double other = secondSeconds(curve, stick);
             travel.add(new Mismatch(
                     stick,
-                    one.position().surfaceRadians(),
-                    other.position().surfaceRadians(),
-                    other.edgeMetres() - one.edgeMetres()));
+                    first.surfaceRadians(one),
+                    second.surfaceRadians(other),
+                    second.edgeMetres(other) - first.edgeMetres(one)));
         }
         return travel;
     }
@@ -103,6 +110,6 @@ public final class SurfaceMatching {
                 List.of("worst at stick = " + Math.round(100 * worst.stick()) + " %"),
                 TradeUnit.DEGREE.print(Math.abs(worst.radians()), 2) + ", "
                         + TradeUnit.MILLIMETRE.print(Math.abs(worst.edgeMetres()), 2) + " at the trailing edge",
-                Citation.published("closure of the planar four-bar; linear interpolation"));
+                Citation.published("each surface by its geometry or its readings; linear interpolation"));
     }
 }

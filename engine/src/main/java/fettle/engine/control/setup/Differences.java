@@ -61,6 +61,9 @@ final class Differences {
         }
         put(printed, "arm hole", setting.armHoleMetres(), TradeUnit.MILLIMETRE, 1);
         put(printed, "horn hole", setting.hornHoleMetres(), TradeUnit.MILLIMETRE, 1);
+        if (setting.linkage() != null) {
+            printed.put("linkage", LinkageText.of(setting.linkage()));
+        }
         put(printed, "current at rest", setting.idleAmps(), TradeUnit.AMPERE, 2);
         put(printed, "largest current", setting.largestAmps(), TradeUnit.AMPERE, 2);
         return printed;

@@ -1,10 +1,15 @@
 package fettle.engine.control.setup;
 
+import fettle.engine.control.linkage.FourBar;
+import fettle.engine.control.linkage.Linkage;
+import fettle.engine.control.linkage.PullPull;
+import fettle.engine.control.linkage.SurfaceDrive;
 import fettle.engine.control.linkage.TrailingEdge;
 import fettle.engine.control.servo.PulseScale;
 import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param hornHoleMetres hole of the horn [m]; {@code null} if not noted
  * @param idleAmps current at rest [A]; {@code null} if not measured
  * @param largestAmps largest current at either end [A]; {@code null} if not measured
+ * @param linkage what joins servo and surface, at neutral when the pulse is the centre; {@code null} if not measured
  */
 public record SurfaceSetting(
         String surface,
@@ -35,7 +41,8 @@ public record SurfaceSetting(
         @Nullable Double armHoleMetres,
         @Nullable Double hornHoleMetres,
         @Nullable Double idleAmps,
-        @Nullable Double largestAmps) {
+        @Nullable Double largestAmps,
+        @Nullable Linkage linkage) {
     public SurfaceSetting {
         rates = List.copyOf(rates);
         Faults faults = new Faults();
@@ -61,7 +68,34 @@ public record SurfaceSetting(
         faults.range("hornHole", "horn hole", hornHoleMetres, TradeUnit.MILLIMETRE, 2, 200, "Hinge to hole.");
         faults.range("idleAmps", "current at rest", idleAmps, TradeUnit.AMPERE, 0, 5, "Measure it.");
         faults.range("largestAmps", "current at the end", largestAmps, TradeUnit.AMPERE, 0, 50, "Measure it.");
+        holes(linkage).ifPresent(bar -> {
+            if (!same(armHoleMetres, bar.armMetres()) || !same(hornHoleMetres, bar.hornMetres())) {
+                faults.add("linkage", "the linkage of " + surface + " has other holes than the sheet. Give them once.");
+            }
+        });
         faults.refuse();
+    }
+
+    private static Optional<FourBar> holes(@Nullable Linkage linkage) {
+        if (linkage instanceof PullPull cables) {
+            return Optional.of(cables.first());
+        }
+        return linkage instanceof FourBar bar ? Optional.of(bar) : Optional.empty();
+    }
+
+    private static boolean same(@Nullable Double noted, double metres) {
+        return noted != null && Double.compare(noted, metres) == 0;
+    }
+
+    /**
+     * The surface as its servo drives it; empty without a linkage.
+     *
+     * @param servo the servo's pulses and angles, of which the slope is used: neutral is the sheet's centre
+     */
+    public Optional<SurfaceDrive> drive(PulseScale servo) {
+        return Optional.ofNullable(linkage)
+                .map(known -> new SurfaceDrive(
+                        known, new PulseScale(centreSeconds, servo.radiansPerPulseSecond()), chordMetres));
     }
 
     /** Movement of the trailing edge upwards [m]. */

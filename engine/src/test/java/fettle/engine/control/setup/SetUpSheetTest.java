@@ -79,6 +79,7 @@ class SetUpSheetTest {
                 0.010,
                 0.015,
                 0.01,
-                amps);
+                amps,
+                null);
     }
 }
