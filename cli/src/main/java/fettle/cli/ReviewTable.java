@@ -3,6 +3,7 @@ package fettle.cli;
 import fettle.engine.charge.Task;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.Finding;
+import fettle.engine.units.Counted;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.PackReview;
 import fettle.workshop.ShelfReview;
@@ -59,7 +60,7 @@ final class ReviewTable {
         return state.findings().stream()
                 .findFirst()
                 .map(Finding::statement)
-                .orElseGet(() -> "passed " + state.passed().size() + " checks, none found against it");
+                .orElseGet(() -> "passed " + Counted.of(state.passed().size(), "check") + ", none found against it");
     }
 
     /** What to do and by when, with the caution that belongs to it. */

@@ -1,5 +1,6 @@
 package fettle.cli;
 
+import fettle.engine.units.Counted;
 import fettle.engine.units.InputException;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.KeptSheet;
@@ -115,8 +116,9 @@ final class SetUpWord {
                                 ? "no set-up sheet yet"
                                 : sheets.stream()
                                         .map(sheet -> sheet.sheet().date() + "  "
-                                                + sheet.sheet().surfaces().size() + " surfaces, "
-                                                + sheet.differences().size() + " differences  "
+                                                + Counted.of(
+                                                        sheet.sheet().surfaces().size(), "surface") + ", "
+                                                + Counted.of(sheet.differences().size(), "difference") + "  "
                                                 + sheet.sheet().note())
                                         .collect(Collectors.joining(System.lineSeparator())));
             }

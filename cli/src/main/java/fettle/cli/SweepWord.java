@@ -1,7 +1,6 @@
 package fettle.cli;
 
 import fettle.engine.control.sweep.Sweep;
-import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
@@ -16,8 +15,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code fettle sweep FILE}: where a servo binds, from a file of pulses and currents. */
 @Command(
@@ -77,6 +79,9 @@ final class SweepWord implements Runnable {
     @Option(names = "--surface", paramLabel = "NAME", description = "And of this surface, e.g. \"left aileron\".")
     private String surface = "";
 
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Mixin
     private final Session session = new Session();
 
@@ -106,8 +111,8 @@ final class SweepWord implements Runnable {
     private SweepReading reading(SweepChoices choices) {
         Path given = file;
         if ((given == null) == points.isEmpty()) {
-            throw new InputException(
-                    "file", "give either a file or readings with --point, e.g. --point \"1000 580mA\".");
+            throw new ParameterException(
+                    spec.commandLine(), "give either FILE or readings with --point, e.g. --point \"1000 580mA\"");
         }
         return given != null ? SweepReading.of(given, choices) : TypedSweep.read(String.join("\n", points), choices);
     }

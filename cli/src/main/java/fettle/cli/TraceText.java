@@ -5,6 +5,7 @@ import fettle.engine.trace.Count;
 import fettle.engine.trace.SegmentRecord;
 import fettle.engine.trace.TraceEvent;
 import fettle.engine.trace.TraceRecord;
+import fettle.engine.units.Counted;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.KeptTrace;
 import fettle.workshop.RegisterReading;
@@ -35,9 +36,7 @@ final class TraceText {
                 when(record, zone),
                 Figures.clock(record.durationSeconds()),
                 TraceWords.passed(record.hasCurrent(), record.total()),
-                record.events().isEmpty()
-                        ? ""
-                        : record.events().size() + (record.events().size() == 1 ? " event" : " events"),
+                record.events().isEmpty() ? "" : Counted.of(record.events().size(), "event"),
                 record.fileName());
     }
 

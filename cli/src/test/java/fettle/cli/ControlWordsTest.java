@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -57,6 +59,44 @@ final class ControlWordsTest {
         assertThat(shell.line("setup list Harrier").out().lines()).hasSize(2);
         done(shell.line("undo"));
         assertThat(shell.line("setup show Harrier").out()).contains("set 2026-05-01", "nothing differs");
+    }
+
+    @Test
+    void surfaceAndPowerAreWorkedOutFromTheSheet() {
+        done(shell.run("servo", "add", "wing", "--ratings", "6V 5.5kgcm 0.12s idle 9mA moving 0.28A stall 1.6A"));
+        done(shell.run("setup", "add", "Harrier", "--surface", RUDDER + "; pushrod aft 120 above 0 arm 90 horn 90"));
+
+        assertThat(shell.line("setup show Harrier").out()).contains("pushrod, hinge 120.0 mm aft");
+        assertThat(shell.line("setup surface Harrier rudder --volts 6V --speed 30m/s --working")
+                        .out())
+                .contains(
+                        "times the torque to design for",
+                        "Pulse for high up (25.0°)",
+                        "Stall torque at 6.0 V",
+                        "ISO 2533");
+        assertThat(shell.line("setup power Harrier --input 12.6 --output 6 --continuous 3 --peak 5")
+                        .out())
+                .contains("Taken: rudder; 0.009 A; 0.28 A; 1.6 A; 300 mm; 26; data.");
+        refused(shell.line("setup surface Harrier flap"), "there are rudder");
+        refused(shell.line("setup surface Harrier rudder --volts 8.4V"), "its data covers 6.00 V to 6.00 V");
+        refused(
+                shell.line("setup power Nobody --input 12 --output 6 --continuous 3 --peak 5"),
+                "Nobody is not in this book");
+    }
+
+    @Test
+    void sweepMayBeTypedPointByPoint() {
+        List<String> words = new ArrayList<>(List.of("sweep", "--craft", "Harrier", "--surface", "rudder"));
+        IntStream.rangeClosed(0, 20).forEach(step -> {
+            words.add("--point");
+            words.add((1000 + 40 * step) + " " + (200 + 150 * Math.max(0, step - 12)) + "mA");
+        });
+        Shell.Result swept = shell.run(words.toArray(String[]::new));
+
+        done(swept);
+        assertThat(swept.out()).startsWith("End points ").contains("binds above");
+        assertThat(shell.line("sweep").err()).contains("give either FILE or readings");
+        refused(shell.run("sweep", "--point", "1000", "--point", "1100 0.2A"), "line 1: \"1000\" is no reading");
     }
 
     @Test

@@ -37,6 +37,7 @@ final class SameShapesTest {
             entry("source list --all", "api/sources"),
             entry("rule list --chemistry LiFePO4", "api/rules?chemistry=LiFePO4"),
             entry("journal --limit 30 --skip 5", "api/journal?limit=30&offset=5"),
+            entry("setup list Harrier", "api/setups/Harrier"),
             entry("trace list --pack P02", "api/traces?pack=P02"),
             entry("trace show 1", "api/traces/1"));
 

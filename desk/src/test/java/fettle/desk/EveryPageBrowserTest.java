@@ -38,6 +38,9 @@ final class EveryPageBrowserTest {
             "/kit/add/sources",
             "/kit/add/servos",
             "/setups/craft?name=Harrier",
+            "/setups/linkage?craft=Harrier&surface=rudder",
+            "/setups/surface?name=Harrier&part=elevator&volts=5.2V&speed=30m/s",
+            "/setups/power?name=Harrier&input=12.6&output=6&continuous=5&peak=8",
             "/kit/edit/packs?name=P02",
             "/kit/edit/chargers?name=bench-pair");
     private static final String NO_SUCH_PAGE = "/kit/packs/NONE";

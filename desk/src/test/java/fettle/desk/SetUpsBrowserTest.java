@@ -6,6 +6,7 @@ import fettle.engine.control.sweep.Sweep;
 import fettle.engine.control.sweep.SweepPoint;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.CraftKind;
+import fettle.workshop.ServoForm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,6 +135,93 @@ final class SetUpsBrowserTest {
         take(file);
         assertThat(browser.findElement(By.cssSelector(".done")).getText()).contains("swept left aileron of Kite two");
         assertThat(desk.workshop().setUps().sweeps("Kite two", "left aileron")).hasSize(1);
+    }
+
+    @Test
+    void linkageOfTheSheetIsDrawnWorkedOutAndAddedUp() throws IOException {
+        desk.workshop()
+                .servos()
+                .add(new ServoForm("wing", "", "", "", "", "", "6V 5.5kgcm 0.12s idle 9mA moving 0.28A stall 1.6A")
+                        .toServo());
+        desk.workshop().setUps().add("Kite two", RUDDER + "; cables aft 120", null, "");
+        Browser.resize(browser, 1600, 1400);
+        browser.get(desk.url("/setups/craft?name=Kite%20two"));
+        browser.findElement(By.linkText("draw")).click();
+
+        assertThat(browser.findElements(By.cssSelector("#linkage .joint"))).hasSize(2);
+        WebElement rod = browser.findElement(By.cssSelector(".joint .rod"));
+        String before = rod.getAttribute("x1");
+        browser.findElement(By.id("pulse")).sendKeys(Keys.END);
+        assertThat(rod.getAttribute("x1")).isNotEqualTo(before);
+        keepPicture("cables");
+
+        browser.get(desk.url("/setups/craft?name=Kite%20two"));
+        browser.findElement(By.linkText("work out")).click();
+        fill("volts", "6 V");
+        fill("speed", "25 m/s");
+        workOut();
+        assertThat(browser.findElement(By.id("answer")).getText())
+                .contains("times the torque to design for", "Pulse for high up (25.0°)", "Stall torque at 6.0 V");
+        keepPicture("surface");
+
+        browser.get(desk.url("/setups/craft?name=Kite%20two"));
+        browser.findElement(By.linkText("Servo and receiver power")).click();
+        fill("input", "12.6 V");
+        fill("output", "6 V");
+        fill("continuous", "3 A");
+        workOut();
+        assertThat(browser.findElement(By.id("main")).getText()).contains("Peak current");
+        fill("peak", "5 A");
+        workOut();
+        assertThat(browser.findElement(By.id("answer")).getText()).contains("Taken: rudder; ", "; measured.");
+        keepPicture("power");
+    }
+
+    @Test
+    void typedReadingsAreSweptBesideTheSweepBeforeAndKeptWhereRefused() throws IOException {
+        Browser.resize(browser, 1600, 1800);
+        browser.get(desk.url("/setups/craft?name=Kite%20two"));
+        type("rudder", "1000 200mA\n1100");
+        assertThat(browser.findElement(By.cssSelector("[role=alert]")).getText())
+                .contains("line 2: \"1100\" is no reading");
+        assertThat(browser.findElement(By.id("sweep-points")).getAttribute("value"))
+                .isEqualTo("1000 200mA\n1100");
+
+        String up = IntStream.rangeClosed(0, 20)
+                .mapToObj(step -> (1000 + 50 * step) + " 260mA " + (step * 5 - 50))
+                .collect(Collectors.joining("\n"));
+        String down = IntStream.rangeClosed(0, 20)
+                .mapToObj(step -> (2000 - 50 * step) + " 260mA " + (51 - step * 5))
+                .collect(Collectors.joining("\n"));
+        type("rudder", up + "\n" + down);
+        assertThat(browser.findElement(By.id("main")).getText())
+                .contains("Since the sweep before:", "running current rose", "hysteresis 1.00", "dead band with play");
+        assertThat(browser.findElements(By.cssSelector(".swept:first-of-type .panel")))
+                .hasSize(2);
+        keepPicture("sheet-sweeps");
+    }
+
+    private void type(String surface, String readings) {
+        WebElement swept = browser.findElement(By.id("swept"));
+        swept.clear();
+        swept.sendKeys(surface);
+        WebElement points = browser.findElement(By.id("sweep-points"));
+        points.clear();
+        points.sendKeys(readings);
+        browser.findElement(By.xpath("//button[text()='Keep the sweep']")).click();
+        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(swept));
+    }
+
+    private void workOut() {
+        WebElement button = browser.findElement(By.xpath("//button[text()='Work it out']"));
+        button.click();
+        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(button));
+    }
+
+    private void fill(String field, String typed) {
+        WebElement element = browser.findElement(By.name(field));
+        element.clear();
+        element.sendKeys(typed);
     }
 
     private void take(Path file) {

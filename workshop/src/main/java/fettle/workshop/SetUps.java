@@ -9,6 +9,7 @@ import fettle.engine.control.setup.SurfaceSetting;
 import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.control.sweep.Sweep;
 import fettle.engine.pack.Craft;
+import fettle.engine.units.Counted;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -44,8 +45,7 @@ public final class SetUps {
         String known = craft.find(craftName).name();
         LocalDate day = date == null ? ledger.now().atZone(ZoneOffset.UTC).toLocalDate() : date;
         SetUpSheet sheet = new SetUpSheet(known, day, SurfaceText.parse(surfaces), note.strip());
-        String sentence = "set up " + known + ": " + sheet.surfaces().size()
-                + (sheet.surfaces().size() == 1 ? " surface" : " surfaces");
+        String sentence = "set up " + known + ": " + Counted.of(sheet.surfaces().size(), "surface");
         return ledger.use(() -> Ledger.fresh(sheets.add(sheet, Row.empty(), ledger.note(sentence, known))));
     }
 
@@ -106,7 +106,7 @@ public final class SetUps {
         String known = craft.find(craftName).name();
         SurfaceSweep taken = new SurfaceSweep(known, surface.strip(), ledger.now(), fileName, sweep);
         String sentence = "swept " + taken.surface() + " of " + known + ": "
-                + sweep.points().size() + " readings";
+                + Counted.of(sweep.points().size(), "reading");
         return ledger.use(() -> Ledger.fresh(sweeps.add(taken, Row.empty(), ledger.note(sentence, known))));
     }
 

@@ -3,6 +3,7 @@ package fettle.workshop;
 import fettle.engine.trace.Count;
 import fettle.engine.trace.SegmentKind;
 import fettle.engine.trace.TraceRecord;
+import fettle.engine.units.Counted;
 import fettle.engine.units.TradeUnit;
 
 /** Traces in words. */
@@ -18,8 +19,8 @@ public final class TraceWords {
                 .filter(segment -> segment.kind() == SegmentKind.RUN)
                 .count();
         int events = trace.events().size();
-        return "added trace " + trace.fileName() + " of " + tag + ": " + runs + (runs == 1 ? " run, " : " runs, ")
-                + passed(trace.hasCurrent(), trace.total()) + ", " + events + (events == 1 ? " event" : " events");
+        return "added trace " + trace.fileName() + " of " + tag + ": " + Counted.of(runs, "run") + ", "
+                + passed(trace.hasCurrent(), trace.total()) + ", " + Counted.of(events, "event");
     }
 
     /** E.g. {@code looked into 2 events of trace 3 of P07 (flight.csv): cells read well after a day}. */

@@ -19,6 +19,10 @@ public record Panel(String title, String points, List<Mark> marks, List<Mark> fe
     static final int TOP = 18;
     static final int BOTTOM = 118;
     private static final int MARKS = 4;
+
+    /** A line that varies by less than this share of its level is drawn flat. */
+    private static final double FLATTEST = 0.05;
+
     private static final double[] ROUND = {1, 2, 5, 10};
 
     public Panel {
@@ -40,7 +44,7 @@ public record Panel(String title, String points, List<Mark> marks, List<Mark> fe
     static Panel of(String title, List<Place> line, double lowMicros, double highMicros) {
         double least = line.stream().mapToDouble(Place::figure).min().orElse(0);
         double most = line.stream().mapToDouble(Place::figure).max().orElse(1);
-        double step = step(least, most);
+        double step = Math.max(step(least, most), step(0, FLATTEST * Math.abs(most)));
         double bottom = Math.floor(least / step) * step;
         double top = Math.max(Math.ceil(most / step) * step, bottom + step);
         List<Mark> marks = new ArrayList<>();

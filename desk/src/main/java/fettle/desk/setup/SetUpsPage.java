@@ -1,6 +1,7 @@
 package fettle.desk.setup;
 
 import fettle.desk.frame.Back;
+import fettle.engine.units.Counted;
 import java.util.List;
 
 /**
@@ -35,6 +36,14 @@ public record SetUpsPage(List<Line> craft) {
      * @param sweeps how many sweeps are kept
      */
     public record Line(String name, String latest, int surfaces, int sweeps) {
+        public String onIt() {
+            return Counted.of(surfaces, "surface");
+        }
+
+        public String swept() {
+            return Counted.of(sweeps, "sweep");
+        }
+
         public String href() {
             return SetUpsPage.href(name);
         }

@@ -8,6 +8,7 @@ import fettle.engine.pack.Assessment;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Rule;
+import fettle.engine.units.Counted;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.PackReview;
 import fettle.workshop.ShelfReview;
@@ -89,7 +90,7 @@ public record TodayPage(List<Todo> due, List<Todo> whenWanted, List<Count> count
 
     private static String reason(Assessment found) {
         return found.findings().isEmpty()
-                ? "passed " + found.passed().size() + " checks"
+                ? "passed " + Counted.of(found.passed().size(), "check")
                 : Figures.unbroken(found.findings().get(0).statement());
     }
 

@@ -6,7 +6,6 @@ import fettle.engine.units.Estimate;
 import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -90,11 +89,7 @@ public record SweepComparison(
         if (change.value() > Math.max(least, DEVIATIONS * change.standardDeviation())) {
             remarks.add(new Remark(
                     "friction-up",
-                    String.format(
-                            Locale.ROOT,
-                            "running current rose by %.2f ± %.2f A",
-                            change.value(),
-                            change.standardDeviation()),
+                    "running current rose by " + TradeUnit.AMPERE.print(change, 2),
                     "Move the surface by hand with the rod off; clean or ease the hinge, or suspect the servo."));
         }
     }
