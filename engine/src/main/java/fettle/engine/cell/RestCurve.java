@@ -23,6 +23,7 @@ public final class RestCurve {
     private final double[] volts;
     private final double[] slope;
     private final double[] bandVolts;
+    private final double[][] cubic;
     private final Citation citation;
 
     private RestCurve(double[] charge, double[] volts, double[] bandVolts, Citation citation) {
@@ -31,6 +32,19 @@ public final class RestCurve {
         this.bandVolts = bandVolts;
         this.slope = monotoneSlopes(charge, volts);
         this.citation = citation;
+        this.cubic = new double[charge.length - 1][];
+        for (int row = 0; row < cubic.length; row++) {
+            cubic[row] = cubic(row);
+        }
+    }
+
+    /** The pieces between rows by powers of the charge above the lower row: first, second, third. */
+    private double[] cubic(int row) {
+        double width = charge[row + 1] - charge[row];
+        double rise = (volts[row + 1] - volts[row]) / width;
+        double second = (3 * rise - 2 * slope[row] - slope[row + 1]) / width;
+        double third = (slope[row] + slope[row + 1] - 2 * rise) / (width * width);
+        return new double[] {slope[row], second, third};
     }
 
     /**
@@ -99,6 +113,36 @@ public final class RestCurve {
         double t = (chargeFraction - charge[row]) / width;
         double rise = (volts[row + 1] - volts[row]) / width;
         return 6 * rise * t * (1 - t) + slope[row] * (1 - t) * (1 - 3 * t) + slope[row + 1] * t * (3 * t - 2);
+    }
+
+    /**
+     * Rest volts and their slope at many charges, which may be any but are looked up fastest where neighbours are alike.
+     *
+     * @param volts filled with rest volts [V]
+     * @param slopeVolts filled with dV/dcharge [V per whole charge]
+     */
+    public void fill(double[] chargeFraction, double[] volts, double[] slopeVolts) {
+        int at = 0;
+        int last = charge.length - 1;
+        double[] knots = this.volts;
+        for (int i = 0; i < chargeFraction.length; i++) {
+            double z = chargeFraction[i];
+            if (!(z > 0 && z < 1)) {
+                volts[i] = volts(z);
+                slopeVolts[i] = slopeVolts(z);
+                continue;
+            }
+            while (at > 0 && z < charge[at]) {
+                at--;
+            }
+            while (at < last - 1 && z >= charge[at + 1]) {
+                at++;
+            }
+            double x = z - charge[at];
+            double[] c = cubic[at];
+            volts[i] = knots[at] + x * (c[0] + x * (c[1] + x * c[2]));
+            slopeVolts[i] = c[0] + x * (2 * c[1] + x * 3 * c[2]);
+        }
     }
 
     /** Charge fraction at given rest volts, the inverse of {@link #volts}; outside the table it goes past 0 and 1. */

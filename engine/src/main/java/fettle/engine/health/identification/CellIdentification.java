@@ -53,7 +53,9 @@ public final class CellIdentification {
     private static List<CircuitPoint> shared(List<Level> levels, double[] taus, List<double[]> weights, double delay) {
         List<StartSearch> searches = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
-            searches.add(StartSearch.at(levels.get(i).window(), levels.get(i).belief(), delay, weights.get(i), taus));
+            Level level = levels.get(i);
+            LoadColumns load = new LoadColumns(level.window(), level.belief(), delay, weights.get(i), taus);
+            searches.add(StartSearch.at(load, level.belief()));
         }
         double least = Double.POSITIVE_INFINITY;
         int[] best = {0, taus.length - 1};
@@ -72,9 +74,7 @@ public final class CellIdentification {
             }
         }
         int[] chosen = best;
-        return searches.stream()
-                .map(search -> search.point(chosen).withDelay(delay))
-                .toList();
+        return searches.stream().map(search -> search.point(chosen)).toList();
     }
 
     private static void leaveOutSpikes(List<Level> levels, List<CircuitPoint> rough, List<double[]> weights) {

@@ -2,8 +2,6 @@ package fettle.engine.health.identification;
 
 import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
@@ -18,8 +16,10 @@ final class CircuitFit {
     private static final ResidualNoise FIRST_NOISE = new ResidualNoise(FIRST_SCALE, 0, 1, 1);
     private static final double[][] NO_COLUMNS = {};
     private static final int ROUNDS = 2; // fit, look at the residuals, weigh again
+    private static final int SCOUT_STEPS = 3; // enough to tell a good start from a bad one
     private static final int MOST_STEPS = 25;
-    private static final double ENOUGH = 1e-8; // relative fall of the cost that ends a round
+    private static final double ENOUGH =
+            1e-6; // relative fall of the cost that ends a round: a thousandth of one independent reading in a thousand
     private static final double DELAY_BELIEF_SECONDS = 0.5;
     private static final double LOG_TAU_BELIEF = 3; // e³: a factor of 20 either way of the start
     private static final double MOST_WEIGHT_ROWS = 4; // a row stands for at most so many usual steps
@@ -35,7 +35,9 @@ final class CircuitFit {
     private CircuitPoint point;
     private ResidualNoise noise;
     private double[] residual;
+    private double[][] columns;
     private int spikes;
+    private boolean isLookedAt;
 
     CircuitFit(LoadWindow window, CellBelief belief, CircuitPoint start, boolean delayFree, double[] timeWeights) {
         this.window = window;
@@ -47,10 +49,12 @@ final class CircuitFit {
         this.centre = new double[start.size(delayFree)];
         this.precision = new double[centre.length];
         believe(start);
-        this.residual = residuals(point);
+        CircuitModel.Look look = model.look(point, delayFree);
+        this.columns = look.columns();
+        this.residual = residuals(look);
         this.timeWeights = timeWeights;
         this.noise = FIRST_NOISE;
-        improve(FIRST_SCALE);
+        improve(FIRST_SCALE, SCOUT_STEPS);
     }
 
     /** Weighted squares of what is left, all rows counted [V²]: lower is the better of two starts. */
@@ -62,14 +66,23 @@ final class CircuitFit {
         return sum;
     }
 
+    /** This fit at its best, every row weighed by its time. */
+    CircuitFit settled() {
+        improve(FIRST_SCALE, MOST_STEPS);
+        return this;
+    }
+
     /** This fit with spikes left out and every row weighed by what the residuals look like. */
     CircuitFit refined() {
+        settled();
         for (int round = 0; round < ROUNDS; round++) {
             leaveOutSpikes();
-            noise = ResidualNoise.of(window, residual, weights, NO_COLUMNS);
-            improve(scale());
+            noise = round == 0
+                    ? ResidualNoise.of(window, residual, weights)
+                    : ResidualNoise.of(window, residual, weights, NO_COLUMNS, noise);
+            improve(scale(), MOST_STEPS);
         }
-        noise = ResidualNoise.of(window, residual, weights, model.columns(point, delayFree));
+        isLookedAt = false;
         return this;
     }
 
@@ -77,8 +90,18 @@ final class CircuitFit {
         return point;
     }
 
+    /** What the residuals look like, what the fit swallowed of them allowed for. */
     ResidualNoise noise() {
+        if (!isLookedAt) {
+            noise = ResidualNoise.of(window, residual, weights, columns, noise);
+            isLookedAt = true;
+        }
         return noise;
+    }
+
+    /** Mean square of the residuals of the rows that counted [V²]. */
+    double variance() {
+        return ResidualNoise.variance(residual, weights);
     }
 
     int spikes() {
@@ -87,15 +110,15 @@ final class CircuitFit {
 
     /** Root mean square of the residuals of the rows that counted [V]. */
     double rmsVolts() {
-        return Math.sqrt(noise.variance());
+        return Math.sqrt(variance());
     }
 
     /** Covariance of the parameters, in the order of {@link CircuitPoint#plus}. */
     RealMatrix covariance() {
-        double[][] columns = model.columns(point, delayFree);
+        ResidualNoise seen = noise();
         double scale = scale();
-        RealMatrix inverse = MatrixUtils.inverse(new Array2DRowRealMatrix(normal(columns, scale), false));
-        double[][] middle = noise.spread(window, columns, weights);
+        RealMatrix inverse = MatrixUtils.inverse(new Array2DRowRealMatrix(normal(scale), false));
+        double[][] middle = seen.spread(window, columns, weights);
         for (int i = 0; i < middle.length; i++) {
             for (int j = 0; j < middle.length; j++) {
                 middle[i][j] /= scale * scale;
@@ -136,24 +159,25 @@ final class CircuitFit {
         return noise.variance() * window.rows() / noise.effectiveSamples();
     }
 
-    private void improve(double scale) {
+    private void improve(double scale, int mostSteps) {
         double cost = cost(point, residual, scale);
         double damping = 1e-8;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double[][] columns = model.columns(point, delayFree);
-            double[][] normal = normal(columns, scale);
-            double[] downhill = downhill(columns, scale);
+        for (int step = 0; step < mostSteps; step++) {
+            double[][] normal = normal(scale);
+            double[] downhill = downhill(scale);
             boolean moved = false;
             double fall = 0;
             for (int attempt = 0; attempt < 8 && !moved; attempt++) {
                 CircuitPoint next = point.towards(solve(normal, downhill, damping));
-                double[] nextResidual = residuals(next);
+                CircuitModel.Look look = model.look(next, delayFree);
+                double[] nextResidual = residuals(look);
                 double nextCost = cost(next, nextResidual, scale);
                 if (nextCost < cost) {
                     fall = cost - nextCost;
                     cost = nextCost;
                     point = next;
                     residual = nextResidual;
+                    columns = look.columns();
                     moved = true;
                     damping = Math.max(1e-10, damping / 10);
                 } else {
@@ -178,18 +202,15 @@ final class CircuitFit {
             scaled[i][i] = 1 + damping;
             right[i] = downhill[i] / Math.sqrt(normal[i][i]);
         }
-        double[] step = new CholeskyDecomposition(new Array2DRowRealMatrix(scaled, false), 1e-9, 0)
-                .getSolver()
-                .solve(new ArrayRealVector(right, false))
-                .toArray();
+        double[] step = SmallSystem.solve(scaled, right);
         for (int i = 0; i < size; i++) {
             step[i] /= Math.sqrt(normal[i][i]);
         }
         return step;
     }
 
-    private double[] residuals(CircuitPoint at) {
-        double[] volts = model.volts(at);
+    private double[] residuals(CircuitModel.Look look) {
+        double[] volts = look.volts();
         for (int row = 0; row < volts.length; row++) {
             volts[row] = window.volts(row) - volts[row];
         }
@@ -211,7 +232,7 @@ final class CircuitFit {
         return possible ? sum / scale + belief : Double.POSITIVE_INFINITY;
     }
 
-    private double[][] normal(double[][] columns, double scale) {
+    private double[][] normal(double scale) {
         double[][] normal = new double[columns.length][columns.length];
         for (int i = 0; i < columns.length; i++) {
             for (int j = 0; j <= i; j++) {
@@ -223,7 +244,7 @@ final class CircuitFit {
         return normal;
     }
 
-    private double[] downhill(double[][] columns, double scale) {
+    private double[] downhill(double scale) {
         double[] values = values(point);
         double[] downhill = new double[columns.length];
         for (int i = 0; i < columns.length; i++) {

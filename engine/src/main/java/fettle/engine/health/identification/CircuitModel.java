@@ -9,8 +9,6 @@ import fettle.engine.cell.RestCurve;
  * the current delayed by the sensor delay.
  */
 final class CircuitModel {
-    private static final double LOG_TAU_STEP = 1e-3; // for a central difference: error about 1e-7 of the column
-
     private final LoadWindow window;
     private final RestCurve curve;
     private final double delayStep;
@@ -37,8 +35,16 @@ final class CircuitModel {
         return volts;
     }
 
-    /** Derivatives of the volts, one array per parameter in the order of {@link CircuitPoint#plus}. */
-    double[][] columns(CircuitPoint point, boolean delayFree) {
+    /**
+     * Volts and their derivatives at one point.
+     *
+     * @param volts terminal volts at each row [V]
+     * @param columns derivatives of the volts, one array per parameter in the order of {@link CircuitPoint#plus}
+     */
+    record Look(double[] volts, double[][] columns) {}
+
+    /** Volts and derivatives together, for they share most of the work. */
+    Look look(CircuitPoint point, boolean delayFree) {
         int rows = window.rows();
         int pairs = point.pairs();
         double[][] columns = new double[point.size(delayFree)][rows];
@@ -46,10 +52,18 @@ final class CircuitModel {
         fillOhms(columns, amps, point);
         double capacity = Math.exp(point.logCapacity());
         double[] counted = counted(amps);
+        double[] volts = new double[rows];
+        double[] slope = columns[2 * pairs + 1];
+        curve.fill(charges(point, counted), volts, slope);
+        double[] byCapacity = columns[2 * pairs + 2];
         for (int row = 0; row < rows; row++) {
-            double slope = curve.slopeVolts(point.startCharge() - counted[row] / capacity);
-            columns[2 * pairs + 1][row] = slope;
-            columns[2 * pairs + 2][row] = slope * counted[row] / capacity;
+            byCapacity[row] = slope[row] * counted[row] / capacity;
+        }
+        for (int which = 0; which <= pairs; which++) {
+            double ohms = point.ohms()[which];
+            for (int row = 0; row < rows; row++) {
+                volts[row] += ohms * columns[which][row];
+            }
         }
         if (delayFree) {
             double[] later = volts(point.withDelay(point.delaySeconds() + delayStep));
@@ -58,7 +72,7 @@ final class CircuitModel {
                 columns[2 * pairs + 3][row] = (later[row] - sooner[row]) / (2 * delayStep);
             }
         }
-        return columns;
+        return new Look(volts, columns);
     }
 
     private void fillOhms(double[][] columns, double[] amps, CircuitPoint point) {
@@ -66,26 +80,30 @@ final class CircuitModel {
             columns[0][row] = -amps[row];
         }
         for (int pair = 0; pair < point.pairs(); pair++) {
-            double logTau = point.logTau()[pair];
-            double[] at = Polarisation.of(window, amps, Math.exp(logTau));
-            double[] above = Polarisation.of(window, amps, Math.exp(logTau + LOG_TAU_STEP));
-            double[] below = Polarisation.of(window, amps, Math.exp(logTau - LOG_TAU_STEP));
-            double scale = point.ohms()[pair + 1] / (2 * LOG_TAU_STEP);
+            double[] byOhms = columns[1 + pair];
             double[] byTau = columns[1 + point.pairs() + pair];
+            Polarisation.fill(window, amps, Math.exp(point.logTau()[pair]), byOhms, byTau);
+            double ohms = point.ohms()[pair + 1];
             for (int row = 0; row < amps.length; row++) {
-                columns[1 + pair][row] = -at[row];
-                byTau[row] = -scale * (above[row] - below[row]);
+                byOhms[row] = -byOhms[row];
+                byTau[row] = -ohms * byTau[row];
             }
         }
     }
 
     private double[] restVolts(CircuitPoint point, double[] amps) {
+        double[] volts = new double[amps.length];
+        curve.fill(charges(point, counted(amps)), volts, new double[amps.length]);
+        return volts;
+    }
+
+    private static double[] charges(CircuitPoint point, double[] counted) {
         double capacity = Math.exp(point.logCapacity());
-        double[] counted = counted(amps);
+        double[] charges = new double[counted.length];
         for (int row = 0; row < counted.length; row++) {
-            counted[row] = curve.volts(point.startCharge() - counted[row] / capacity);
+            charges[row] = point.startCharge() - counted[row] / capacity;
         }
-        return counted;
+        return charges;
     }
 
     /** Charge taken out since the first row [C], by trapezoid. */

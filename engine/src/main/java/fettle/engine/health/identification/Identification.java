@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hipparchus.linear.RealMatrix;
 
 /** Finds a cell's equivalent circuit in a window of a log. Pure and thread-safe. */
@@ -17,6 +18,7 @@ public final class Identification {
             0.1; // of 1C: a tenth of C moves volts by about a meter's error
     private static final double TOLD = 0.5; // ± above this share of the value: the data cannot tell
     private static final double CLEARLY_BETTER = 6; // fall of the information criterion that favours two pairs
+    private static final double WIDE_GAP = 4; // times that: spikes still in both fits cannot have made it
     private static final double LEAST_TIME_CONSTANTS = 2; // a window shorter than this shows no decay
     private static final double MOST_WEIGHT_STEPS = 3; // a row at rest counts for so many quick rows at most
     private static final double LEAST_DELAY_SHARE =
@@ -52,32 +54,34 @@ public final class Identification {
 
     private static IdentifiedCircuit of(LoadWindow window, CellBelief belief, PairCount count, Delay delay) {
         double[] weights = window.timeWeights(MOST_WEIGHT_STEPS * window.stepSeconds(QUICK_SHARE));
-        Optional<CircuitFit> one = count == PairCount.TWO ? Optional.empty() : fit(1, window, belief, delay, weights);
-        Optional<CircuitFit> two = count == PairCount.ONE ? Optional.empty() : fit(2, window, belief, delay, weights);
-        return told(chosen(one, two), window, delay.free());
-    }
-
-    private static Optional<CircuitFit> fit(
-            int pairs, LoadWindow window, CellBelief belief, Delay delay, double[] weights) {
-        return StartSearch.starts(window, belief, delay.seconds(), weights, pairs).stream()
+        Starts starts = new Starts(window, belief, delay.seconds(), weights);
+        Function<Integer, Optional<CircuitFit>> scout = pairs -> starts.with(pairs).stream()
                 .map(start -> new CircuitFit(window, belief, start, delay.free(), weights))
-                .min(Comparator.comparingDouble(CircuitFit::misfit))
-                .map(CircuitFit::refined);
+                .min(Comparator.comparingDouble(CircuitFit::misfit));
+        Optional<CircuitFit> one = count == PairCount.TWO ? Optional.empty() : scout.apply(1);
+        Optional<CircuitFit> two = count == PairCount.ONE ? Optional.empty() : scout.apply(2);
+        CircuitFit chosen = one.isPresent() && two.isPresent()
+                ? chosen(one.get().settled(), two.get().refined())
+                : two.or(() -> one).orElseThrow(Identification::noResistance).refined();
+        return told(chosen, window, delay.free());
     }
 
-    private static CircuitFit chosen(Optional<CircuitFit> one, Optional<CircuitFit> two) {
-        if (one.isPresent() && two.isPresent()) {
-            double readings = two.get().noise().effectiveSamples();
-            double gain = readings
-                    * Math.log(one.get().noise().variance() / two.get().noise().variance());
-            boolean worthIt = gain - 2 * Math.log(Math.max(Math.E, readings)) > CLEARLY_BETTER;
-            return worthIt ? two.get() : one.get();
+    /** Two pairs where they are worth it: told at once where the gap is wide, else when spikes are out of both. */
+    private static CircuitFit chosen(CircuitFit one, CircuitFit two) {
+        double readings = two.noise().effectiveSamples();
+        double needed = CLEARLY_BETTER + 2 * Math.log(Math.max(Math.E, readings));
+        if (readings * Math.log(one.misfit() / two.misfit()) > WIDE_GAP * needed) {
+            return two;
         }
-        return two.or(() -> one)
-                .orElseThrow(() -> new InputException(
-                        "window",
-                        "volts do not fall with current in this window: no resistance fits. Check which sign of the "
-                                + "current means discharge, and that volts and amps are of the same pack."));
+        CircuitFit refined = one.refined();
+        return readings * Math.log(refined.variance() / two.variance()) > needed ? two : refined;
+    }
+
+    private static InputException noResistance() {
+        return new InputException(
+                "window",
+                "volts do not fall with current in this window: no resistance fits. Check which sign of the "
+                        + "current means discharge, and that volts and amps are of the same pack.");
     }
 
     private static void refuseSteady(LoadWindow window, CellBelief belief) {

@@ -10,6 +10,7 @@ import java.util.Arrays;
  */
 public final class LoadWindow {
     static final int LEAST_ROWS = 40;
+    private static final int MOST_STEPS = 4000; // enough to tell a quantile within a hundredth of the rows
     private static final double STEP_SHARE = 0.2; // an edge of a load, not its ripple
     private static final double LOWEST_KELVINS = 233.15;
     private static final double HIGHEST_KELVINS = 373.15;
@@ -18,12 +19,14 @@ public final class LoadWindow {
     private final double[] amps;
     private final double[] volts;
     private final double kelvins;
+    private final double[] sortedSteps;
 
     private LoadWindow(double[] seconds, double[] amps, double[] volts, double kelvins) {
         this.seconds = seconds;
         this.amps = amps;
         this.volts = volts;
         this.kelvins = kelvins;
+        this.sortedSteps = sortedSteps(seconds);
     }
 
     /**
@@ -94,20 +97,30 @@ public final class LoadWindow {
         return stepSeconds(0.5);
     }
 
-    /** Time between rows [s] that a share of the rows is quicker than. */
+    /** Time between rows [s] that a share of the rows is quicker than; of long windows from evenly spread rows. */
     double stepSeconds(double share) {
-        double[] steps = new double[rows() - 1];
-        for (int row = 1; row < rows(); row++) {
-            steps[row - 1] = seconds[row] - seconds[row - 1];
+        return sortedSteps[(int) (share * (sortedSteps.length - 1))];
+    }
+
+    private static double[] sortedSteps(double[] seconds) {
+        int stride = Math.max(1, (seconds.length - 1) / MOST_STEPS);
+        double[] steps = new double[(seconds.length - 1) / stride];
+        for (int at = 0; at < steps.length; at++) {
+            steps[at] = seconds[at * stride + 1] - seconds[at * stride];
         }
         Arrays.sort(steps);
-        return steps[(int) (share * (steps.length - 1))];
+        return steps;
     }
 
     /** How often the current jumps by at least {@value #STEP_SHARE} of its whole range within a row. */
     int loadSteps() {
-        double range = Arrays.stream(amps).max().orElseThrow()
-                - Arrays.stream(amps).min().orElseThrow();
+        double most = amps[0];
+        double least = amps[0];
+        for (double current : amps) {
+            most = Math.max(most, current);
+            least = Math.min(least, current);
+        }
+        double range = most - least;
         int steps = 0;
         for (int row = 1; row < rows(); row++) {
             steps += Math.abs(amps[row] - amps[row - 1]) > STEP_SHARE * range ? 1 : 0;

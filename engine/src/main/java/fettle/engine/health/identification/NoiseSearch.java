@@ -1,9 +1,6 @@
 package fettle.engine.health.identification;
 
 import java.util.Arrays;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
 
 /**
  * The memory of residuals, and how much of their variance has it, by restricted likelihood.
@@ -16,11 +13,15 @@ import org.hipparchus.linear.CholeskyDecomposition;
  *     (1971) 545-554"
  */
 final class NoiseSearch {
-    private static final int MOST_ROWS = 3000; // enough to tell the memory within a tenth
+    private static final int MOST_ROWS = 2000; // of a window: enough to tell the memory within a tenth
+    private static final int STRETCH = 250;
     private static final double COARSE = 1.2; // step of the search in natural logarithms
-    private static final double FINE = 0.05;
+    private static final double FINE = 0.1; // the data tell no finer
     private static final double LARGEST_LOG_RATIO = 4;
     private static final double LONGEST_SHARE = 0.3; // of the window: a longer memory looks like the cell itself
+    private static final double SAME_GAP = 1e-6; // gaps alike within this share are one: rounding of time stamps
+    private static final double STEADY = 1e-12; // change of the gain below which it has settled
+    private static final double LEAST_STEP_SECONDS = 1e-3;
     private static final double LEAST_SQUARES = 1e-14;
     private static final double[][] WAYS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
 
@@ -30,18 +31,17 @@ final class NoiseSearch {
 
     /** @param columns what the fit could have explained; may have none */
     NoiseSearch(LoadWindow window, double[] residual, double[] weights, double[][] columns) {
-        int stride = Math.max(1, residual.length / MOST_ROWS);
         int count = 0;
-        for (int row = 0; row < residual.length; row += stride) {
-            count += weights[row] > 0 ? 1 : 0;
+        for (int row = 0; row < residual.length; row++) {
+            count += isLookedAt(row, residual.length) && weights[row] > 0 ? 1 : 0;
         }
         this.rows = new double[count][columns.length + 1];
         this.gaps = new double[count];
         this.mean = new double[columns.length + 1];
         double last = window.seconds(0);
         int at = 0;
-        for (int row = 0; row < residual.length; row += stride) {
-            if (weights[row] > 0) {
+        for (int row = 0; row < residual.length; row++) {
+            if (isLookedAt(row, residual.length) && weights[row] > 0) {
                 gaps[at] = window.seconds(row) - last;
                 last = window.seconds(row);
                 for (int i = 0; i < columns.length; i++) {
@@ -52,9 +52,16 @@ final class NoiseSearch {
         }
     }
 
+    /** All rows of a short window; of a long one stretches of neighbours, for a memory shorter than a stride hides from one. */
+    private static boolean isLookedAt(int row, int length) {
+        int stretches = Math.min(MOST_ROWS, length) / STRETCH;
+        int share = stretches == 0 ? 0 : length / stretches;
+        return length <= MOST_ROWS || row % share < STRETCH;
+    }
+
     /** Natural logarithms of memory [s] and of slow over white variance. */
     double[] best(double durationSeconds) {
-        double step = durationSeconds / Math.max(1, rows.length);
+        double step = Math.max(LEAST_STEP_SECONDS, gaps.length > 1 ? gaps[1] : 0);
         double longest = Math.log(LONGEST_SHARE * durationSeconds);
         double[] at = {Math.log(step), -LARGEST_LOG_RATIO};
         double best = Double.NEGATIVE_INFINITY;
@@ -71,10 +78,19 @@ final class NoiseSearch {
                 }
             }
         }
-        double move = COARSE / 2;
-        while (move > FINE) {
+        return climbed(at, best, longest);
+    }
+
+    /** The same, climbing from a place. */
+    double[] bestFrom(double[] from, double durationSeconds) {
+        double[] at = from.clone();
+        return climbed(at, likelihood(at[0], at[1]), Math.log(LONGEST_SHARE * durationSeconds));
+    }
+
+    private double[] climbed(double[] at, double from, double longest) {
+        double best = from;
+        for (double move = COARSE / 2; move > FINE; move /= 2) {
             best = climb(at, best, move, longest);
-            move /= 2;
         }
         return at;
     }
@@ -108,24 +124,43 @@ final class NoiseSearch {
         double[][] products = new double[size][size];
         double[] surprise = new double[size];
         double spread = ratio;
+        double lastGap = Double.NaN;
+        double stays = 0;
+        double fresh = 0;
+        double total = 1;
+        double gain = 0;
+        double logTotal = 0;
+        boolean steady = false;
         double logs = 0;
         for (int row = 0; row < rows.length; row++) {
-            double stays = Math.exp(-gaps[row] / memory);
-            spread = stays * stays * spread + ratio * (1 - stays * stays);
-            double total = spread + 1;
-            double gain = spread / total;
-            logs += Math.log(total);
+            if (!(Math.abs(gaps[row] - lastGap) <= SAME_GAP * lastGap)) {
+                lastGap = gaps[row];
+                stays = Math.exp(-lastGap / memory);
+                fresh = ratio * (1 - stays * stays);
+                steady = false;
+            }
+            if (!steady) {
+                total = stays * stays * spread + fresh + 1;
+                gain = 1 - 1 / total;
+                logTotal = Math.log(total);
+                steady = Math.abs(gain - spread) < STEADY;
+                spread = gain;
+            }
+            logs += logTotal;
+            double[] values = rows[row];
+            double share = 1 / total;
             for (int i = 0; i < size; i++) {
                 double carried = stays * mean[i];
-                surprise[i] = rows[row][i] - carried;
+                surprise[i] = values[i] - carried;
                 mean[i] = carried + gain * surprise[i];
             }
             for (int i = 0; i < size; i++) {
+                double scaled = share * surprise[i];
+                double[] line = products[i];
                 for (int j = 0; j <= i; j++) {
-                    products[i][j] += surprise[i] * surprise[j] / total;
+                    line[j] += scaled * surprise[j];
                 }
             }
-            spread = gain;
         }
         return -0.5 * (restricted(products) + logs);
     }
@@ -148,10 +183,11 @@ final class NoiseSearch {
                 }
                 scaled[i][i] += 1e-9;
             }
-            CholeskyDecomposition inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(scaled, false), 1e-9, 0);
-            ArrayRealVector vector = new ArrayRealVector(right, false);
-            squares -= inverse.getSolver().solve(vector).dotProduct(vector);
-            logDeterminant += Math.log(inverse.getDeterminant());
+            double[] answer = SmallSystem.solve(scaled, right.clone());
+            for (int i = 0; i < columns; i++) {
+                squares -= answer[i] * right[i];
+            }
+            logDeterminant += SmallSystem.logDeterminant(scaled);
         }
         return (rows.length - columns) * Math.log(Math.max(LEAST_SQUARES, squares)) + logDeterminant;
     }

@@ -12,19 +12,36 @@ package fettle.engine.health.identification;
  * @param effectiveSamples independent readings the rows are worth, 1 … rows
  */
 record ResidualNoise(double whiteVariance, double slowVariance, double memorySeconds, double effectiveSamples) {
+    private static final double LEAST_RATIO = 0.02; // of slow over white: below, the search has nothing to climb
     private static final double LEAST_VARIANCE = 1e-14; // 0.1 µV: below any meter
 
     double variance() {
         return whiteVariance + slowVariance;
     }
 
+    /** The noise under which the residuals are most likely, as they are; rows of weight 0 are not looked at. */
+    static ResidualNoise of(LoadWindow window, double[] residual, double[] weights) {
+        double[][] none = {};
+        double[] found = new NoiseSearch(window, residual, weights, none).best(window.durationSeconds());
+        return of(window, residual, weights, none, found);
+    }
+
     /**
-     * The noise under which the residuals are most likely; rows of weight 0 are not looked at.
+     * The same when columns could have explained some of it.
      *
-     * @param columns what the fit could have explained; none for a first look
+     * @param columns what the fit could have explained
+     * @param first what it looks like when they are left aside: where the search begins
      */
-    static ResidualNoise of(LoadWindow window, double[] residual, double[] weights, double[][] columns) {
-        double[] found = new NoiseSearch(window, residual, weights, columns).best(window.durationSeconds());
+    static ResidualNoise of(
+            LoadWindow window, double[] residual, double[] weights, double[][] columns, ResidualNoise first) {
+        double ratio = Math.max(LEAST_RATIO, first.slowVariance / Math.max(LEAST_VARIANCE, first.whiteVariance));
+        double[] from = {Math.log(first.memorySeconds), Math.log(ratio)};
+        double[] found = new NoiseSearch(window, residual, weights, columns).bestFrom(from, window.durationSeconds());
+        return of(window, residual, weights, columns, found);
+    }
+
+    private static ResidualNoise of(
+            LoadWindow window, double[] residual, double[] weights, double[][] columns, double[] found) {
         double variance = variance(residual, weights);
         double ratio = Math.exp(found[1]);
         double slow = variance * ratio / (1 + ratio);
@@ -36,7 +53,8 @@ record ResidualNoise(double whiteVariance, double slowVariance, double memorySec
         return new ResidualNoise(variance - slow, slow * swallowed, memory, effective);
     }
 
-    private static double variance(double[] residual, double[] weights) {
+    /** Mean square of the residuals of rows that count [V²]. */
+    static double variance(double[] residual, double[] weights) {
         double sum = 0;
         int count = 0;
         for (int row = 0; row < residual.length; row++) {

@@ -1,106 +1,81 @@
 package fettle.engine.health.identification;
 
+import fettle.engine.cell.RestCurve;
 import fettle.engine.units.Estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.RealMatrix;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Where to start the fit: separable least squares over a ladder of time constants.
  *
  * <p>For given time constants resistances, start charge and capacity are linear, so one matrix of products over all columns
- * answers every combination.
+ * answers every combination. Columns of the load are made once; only those of the rest curve move with the place looked from.
  */
 final class StartSearch {
-    private static final double LADDER = 1.9;
-    private static final double LEAST_RATIO = 3; // pairs closer than this cannot be told apart
-    private static final int MOST_ROWS = 3000; // products are taken from about so many rows
     private static final int SHARED = 3; // columns of R0, start charge and capacity
-    private static final int LOOKS = 3;
-    private static final double LONGEST_SHARE = 0.7; // of the window
-    private static final double SHORT_SHARE = 0.1;
-    private static final double[] AWAY = {0, 1.5, -1}; // deviations of capacity from which to look
-    private static final double TIGHT = 0.07; // a belief in capacity this good needs one look only
+    private static final double LEAST_RATIO = 3; // pairs closer than this cannot be told apart
     private static final double LEAST_SHARE_OF_R0 = 0.02; // a start below nothing could not move
     private static final double ROW_VARIANCE = 1e-5; // 3 mV, squared: what a circuit usually leaves of a row
     private static final double LARGEST_LOG_MOVE = 0.4; // of capacity, in one look
 
-    private final double[] taus;
+    private final LoadColumns load;
     private final CellBelief belief;
     private final double start;
     private final double logCapacity;
+    private final int taus;
     private final double[][] products;
     private final double[] right;
-    private final double weightOfPrior;
-    private double squares;
+    private final double squares;
 
-    private StartSearch(
-            LoadWindow window,
-            CellBelief belief,
-            double delaySeconds,
-            double[] weights,
-            double[] taus,
-            double start,
-            double logCapacity) {
+    private StartSearch(LoadColumns load, CellBelief belief, int taus, double start, double logCapacity) {
+        this.load = load;
         this.belief = belief;
+        this.taus = taus;
         this.start = start;
         this.logCapacity = logCapacity;
-        this.taus = taus;
-        int stride = Math.max(1, window.rows() / MOST_ROWS);
-        this.weightOfPrior = ROW_VARIANCE / stride;
-        int size = SHARED + taus.length;
+        int size = SHARED + taus;
         this.products = new double[size][size];
         this.right = new double[size];
-        double[] amps = window.ampsDelayed(delaySeconds);
-        multiply(window, amps, columns(window, amps), weights, stride);
+        double[][] byCharge = byCharge();
+        fill(byCharge);
+        this.squares = load.product(byCharge[2], byCharge[2]);
     }
 
     /**
-     * Starts with so many pairs; none if volts rise with the current.
+     * The best start with so many pairs; none if volts rise with the current.
      *
-     * <p>The rest curve bends, so the answer for start charge and capacity becomes the place of the next look; a loose belief
-     * is also tried from a larger and a smaller
-     * capacity, and with quick pairs only: a slow pair and a wrong capacity look alike.
+     * @param taus how many rungs of the ladder may be used
      */
-    static List<CircuitPoint> starts(
-            LoadWindow window, CellBelief belief, double delaySeconds, double[] weights, int pairs) {
-        boolean loose = relative(belief.capacityCoulombs()) > TIGHT;
-        List<CircuitPoint> starts = loose
-                ? starts(window, belief, delaySeconds, weights, pairs, AWAY)
-                : starts(window, belief, delaySeconds, weights, pairs, new double[] {0});
-        return starts.isEmpty() && !loose ? starts(window, belief, delaySeconds, weights, pairs, AWAY) : starts;
-    }
-
-    private static List<CircuitPoint> starts(
-            LoadWindow window, CellBelief belief, double delaySeconds, double[] weights, int pairs, double[] away) {
-        double logBelieved = Math.log(belief.capacityCoulombs().value());
-        double deviation = relative(belief.capacityCoulombs());
-        double[] longest = away.length > 1 ? new double[] {LONGEST_SHARE, SHORT_SHARE} : new double[] {LONGEST_SHARE};
-        List<CircuitPoint> starts = new ArrayList<>();
-        for (double share : longest) {
-            double[] taus = ladder(window, share);
-            for (double deviations : away) {
-                bestFrom(window, belief, delaySeconds, weights, pairs, taus, logBelieved + deviations * deviation)
-                        .ifPresent(point -> starts.add(point.withDelay(delaySeconds)));
+    static Optional<CircuitPoint> best(LoadColumns load, CellBelief belief, int pairs, int taus, Place from) {
+        Place place = from;
+        for (int look = 1; look < LOOKS; look++) {
+            StartSearch search = new StartSearch(load, belief, taus, place.start(), place.logCapacity());
+            Optional<CircuitPoint> found = search.best(pairs, Double.NEGATIVE_INFINITY);
+            if (found.isPresent()) {
+                double start = Math.max(-0.1, Math.min(1.1, found.get().startCharge()));
+                place = new Place(start, found.get().logCapacity());
             }
         }
-        return starts;
+        StartSearch last = new StartSearch(load, belief, taus, place.start(), place.logCapacity());
+        return last.best(pairs, 0)
+                .or(() -> pairs > 1 ? last.best(pairs - 1, 0).map(last::withIdlePair) : Optional.empty())
+                .or(() -> last.best(pairs, Double.NEGATIVE_INFINITY))
+                .filter(point -> point.ohms()[0] > 0);
     }
 
-    /** All answers about the belief itself, for given time constants. */
-    static StartSearch at(LoadWindow window, CellBelief belief, double delaySeconds, double[] weights, double[] taus) {
+    private static final int LOOKS = 3; // the rest curve bends: each answer is the place of the next look
+
+    /** Where the rest curve is taken as straight. */
+    record Place(double start, double logCapacity) {}
+
+    /** All answers about the belief itself, for every time constant of the load's ladder. */
+    static StartSearch at(LoadColumns load, CellBelief belief) {
         return new StartSearch(
-                window,
+                load,
                 belief,
-                delaySeconds,
-                weights,
-                taus,
+                load.taus(),
                 belief.startCharge().value(),
                 Math.log(belief.capacityCoulombs().value()));
     }
@@ -115,63 +90,39 @@ final class StartSearch {
         return point(chosen, linear(chosen));
     }
 
-    private static Optional<CircuitPoint> bestFrom(
-            LoadWindow window,
-            CellBelief belief,
-            double delaySeconds,
-            double[] weights,
-            int pairs,
-            double[] taus,
-            double firstLogCapacity) {
-        double start = belief.startCharge().value();
-        double logCapacity = firstLogCapacity;
-        for (int look = 1; look < LOOKS; look++) {
-            StartSearch search = new StartSearch(window, belief, delaySeconds, weights, taus, start, logCapacity);
-            Optional<CircuitPoint> found = search.best(pairs, Double.NEGATIVE_INFINITY);
-            if (found.isPresent()) {
-                start = Math.max(-0.1, Math.min(1.1, found.get().startCharge()));
-                logCapacity = found.get().logCapacity();
-            }
-        }
-        StartSearch last = new StartSearch(window, belief, delaySeconds, weights, taus, start, logCapacity);
-        return last.best(pairs, 0)
-                .or(() -> pairs > 1 ? last.best(pairs - 1, 0).map(last::withIdlePair) : Optional.empty())
-                .or(() -> last.best(pairs, Double.NEGATIVE_INFINITY))
-                .filter(point -> point.ohms()[0] > 0);
-    }
-
-    private double[][] columns(LoadWindow window, double[] amps) {
+    /** Columns of start charge, of log capacity, and what is left of the volts. */
+    private double[][] byCharge() {
         double capacity = Math.exp(logCapacity);
-        double[] counted = new CircuitModel(window, belief.curve()).counted(amps);
-        double[][] columns = new double[right.length + 1][];
-        columns[0] = negative(amps);
-        columns[1] = new double[amps.length];
-        columns[2] = new double[amps.length];
-        double[] target = new double[amps.length];
-        for (int row = 0; row < amps.length; row++) {
-            double charge = start - counted[row] / capacity;
-            columns[1][row] = belief.curve().slopeVolts(charge);
-            columns[2][row] = columns[1][row] * counted[row] / capacity;
-            target[row] = window.volts(row) - belief.curve().volts(charge);
+        double[] counted = load.counted();
+        int rows = counted.length;
+        double[][] columns = new double[3][rows];
+        double[] charge = new double[rows];
+        for (int row = 0; row < rows; row++) {
+            charge[row] = start - counted[row] / capacity;
         }
-        for (int k = 0; k < taus.length; k++) {
-            columns[SHARED + k] = negative(Polarisation.of(window, amps, taus[k]));
+        RestCurve curve = belief.curve();
+        curve.fill(charge, columns[2], columns[0]);
+        for (int row = 0; row < rows; row++) {
+            columns[1][row] = columns[0][row] * counted[row] / capacity;
+            columns[2][row] = load.volts()[row] - columns[2][row];
         }
-        columns[right.length] = target;
         return columns;
     }
 
-    private void multiply(LoadWindow window, double[] amps, double[][] columns, double[] weights, int stride) {
-        double[] target = columns[right.length];
-        for (int row = 0; row < amps.length; row += stride) {
-            squares += weights[row] * target[row] * target[row];
-            for (int i = 0; i < right.length; i++) {
-                double weighted = weights[row] * columns[i][row];
-                right[i] += weighted * target[row];
-                for (int j = 0; j <= i; j++) {
-                    products[i][j] += weighted * columns[j][row];
-                    products[j][i] = products[i][j];
+    private void fill(double[][] byCharge) {
+        for (int i = 0; i < right.length; i++) {
+            boolean ofCharge = i == 1 || i == 2;
+            double[] column = ofCharge ? byCharge[i - 1] : load.column(i == 0 ? 0 : i - SHARED + 1);
+            right[i] = load.product(column, byCharge[2]);
+            for (int j = 0; j <= i; j++) {
+                boolean alsoCharge = j == 1 || j == 2;
+                if (ofCharge || alsoCharge) {
+                    double[] other = alsoCharge ? byCharge[j - 1] : load.column(j == 0 ? 0 : j - SHARED + 1);
+                    products[i][j] = load.product(column, other);
+                } else {
+                    products[i][j] = load.product(i == 0 ? 0 : i - SHARED + 1, j == 0 ? 0 : j - SHARED + 1);
                 }
+                products[j][i] = products[i][j];
             }
         }
     }
@@ -179,15 +130,18 @@ final class StartSearch {
     /** The best combination of so many pairs whose resistances are all above a floor. */
     private Optional<CircuitPoint> best(int pairs, double floorOhms) {
         double least = Double.POSITIVE_INFINITY;
-        CircuitPoint best = null;
+        int[] best = {};
+        double[] bestFound = {};
         for (int[] chosen : combinations(pairs)) {
-            Solved solved = solve(chosen, floorOhms);
-            if (solved != null && solved.cost < least) {
-                least = solved.cost;
-                best = solved.point;
+            double[] found = linear(chosen);
+            double cost = isAbove(found, floorOhms) ? cost(chosen, found) : Double.POSITIVE_INFINITY;
+            if (cost < least) {
+                least = cost;
+                best = chosen;
+                bestFound = found;
             }
         }
-        return Optional.ofNullable(best);
+        return best.length == 0 ? Optional.empty() : Optional.of(point(best, bestFound));
     }
 
     /** Where one pair less explains the window without resistances below nothing: the missing one, all but idle. */
@@ -195,23 +149,20 @@ final class StartSearch {
         double[] ohms = Arrays.copyOf(point.ohms(), point.ohms().length + 1);
         ohms[ohms.length - 1] = LEAST_SHARE_OF_R0 * ohms[0];
         double[] logTau = Arrays.copyOf(point.logTau(), point.logTau().length + 1);
-        double logLongest = Math.log(taus[taus.length - 1]);
-        double logShortest = Math.log(taus[0]);
+        double logLongest = Math.log(load.tau(taus - 1));
+        double logShortest = Math.log(load.tau(0));
         double at = point.logTau()[0];
         logTau[logTau.length - 1] = 0.5 * (at + (logLongest - at > at - logShortest ? logLongest : logShortest));
-        return new CircuitPoint(ohms, logTau, point.startCharge(), point.logCapacity(), 0);
+        return new CircuitPoint(ohms, logTau, point.startCharge(), point.logCapacity(), point.delaySeconds());
     }
 
-    private record Solved(CircuitPoint point, double cost) {}
-
-    private @Nullable Solved solve(int[] chosen, double floorOhms) {
-        double[] found = linear(chosen);
+    private static boolean isAbove(double[] found, double floorOhms) {
         for (int i = 0; i < found.length; i++) {
             if (i != 1 && i != 2 && !(found[i] > floorOhms)) {
-                return null;
+                return false;
             }
         }
-        return new Solved(point(chosen, found), cost(chosen, found));
+        return true;
     }
 
     private double cost(int[] chosen, double[] found) {
@@ -246,16 +197,13 @@ final class StartSearch {
                 belief.startCharge().value() - start);
         double logBelieved = Math.log(belief.capacityCoulombs().value());
         believe(normal, target, 2, 1 / square(relative(belief.capacityCoulombs())), logBelieved - logCapacity);
-        RealMatrix matrix = new Array2DRowRealMatrix(normal, false);
-        return new CholeskyDecomposition(matrix, Double.POSITIVE_INFINITY, 0)
-                .getSolver()
-                .solve(new ArrayRealVector(target))
-                .toArray();
+        return SmallSystem.solve(normal, target);
     }
 
     private void believe(double[][] normal, double[] target, int at, double precision, double away) {
-        normal[at][at] += weightOfPrior * precision;
-        target[at] += weightOfPrior * precision * away;
+        double weight = ROW_VARIANCE / load.stride() * precision;
+        normal[at][at] += weight;
+        target[at] += weight * away;
     }
 
     private CircuitPoint point(int[] chosen, double[] found) {
@@ -264,20 +212,20 @@ final class StartSearch {
         ohms[0] = found[0];
         for (int pair = 0; pair < chosen.length; pair++) {
             ohms[pair + 1] = Math.max(LEAST_SHARE_OF_R0 * ohms[0], found[SHARED + pair]);
-            logTau[pair] = Math.log(taus[chosen[pair]]);
+            logTau[pair] = Math.log(load.tau(chosen[pair]));
         }
         double move = Math.max(-LARGEST_LOG_MOVE, Math.min(LARGEST_LOG_MOVE, found[2]));
-        return new CircuitPoint(ohms, logTau, start + found[1], logCapacity + move, 0);
+        return new CircuitPoint(ohms, logTau, start + found[1], logCapacity + move, load.delaySeconds());
     }
 
     private List<int[]> combinations(int pairs) {
         List<int[]> all = new ArrayList<>();
-        for (int i = 0; i < taus.length; i++) {
+        for (int i = 0; i < taus; i++) {
             if (pairs == 1) {
                 all.add(new int[] {i});
             }
-            for (int j = i + 1; pairs == 2 && j < taus.length; j++) {
-                if (taus[j] / taus[i] >= LEAST_RATIO) {
+            for (int j = i + 1; pairs == 2 && j < taus; j++) {
+                if (load.tau(j) / load.tau(i) >= LEAST_RATIO) {
                     all.add(new int[] {i, j});
                 }
             }
@@ -285,22 +233,7 @@ final class StartSearch {
         return all;
     }
 
-    private static double[] ladder(LoadWindow window, double longestShare) {
-        double[] rungs = new double[64];
-        int count = 0;
-        for (double tau = 2 * window.stepSeconds();
-                tau < longestShare * window.durationSeconds() && count < 64;
-                tau *= LADDER) {
-            rungs[count++] = tau;
-        }
-        return Arrays.copyOf(rungs, count);
-    }
-
-    private static double[] negative(double[] values) {
-        return Arrays.stream(values).map(value -> -value).toArray();
-    }
-
-    private static double relative(Estimate estimate) {
+    static double relative(Estimate estimate) {
         return estimate.standardDeviation() / estimate.value();
     }
 
