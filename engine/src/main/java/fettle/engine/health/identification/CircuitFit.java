@@ -16,7 +16,7 @@ final class CircuitFit {
     private static final ResidualNoise FIRST_NOISE = new ResidualNoise(FIRST_SCALE, 0, 1, 1);
     private static final double[][] NO_COLUMNS = {};
     private static final int ROUNDS = 2; // fit, look at the residuals, weigh again
-    private static final int SCOUT_STEPS = 3; // enough to tell a good start from a bad one
+    private static final int SCOUT_STEPS = 2; // enough to tell a good start from a bad one
     private static final int MOST_STEPS = 25;
     private static final double ENOUGH =
             1e-6; // relative fall of the cost that ends a round: a thousandth of one independent reading in a thousand

@@ -2,7 +2,7 @@ package fettle.engine.health.identification;
 
 /** What a window's load does to its volts for a ladder of time constants, with the products of all of it: made once, asked often. */
 final class LoadColumns {
-    private static final int MOST_ROWS = 1500; // products are taken from about so many rows: enough for a start
+    private static final int MOST_ROWS = 800; // products are taken from about so many rows: enough for a start
 
     private final double delaySeconds;
     private final double[] taus;
