@@ -62,7 +62,8 @@ final class SheetText {
                     TradeUnit.MILLIMETRE.print(setting.upMetres(rate), 1),
                     TradeUnit.DEGREE.print(rate.downRadians(), 1),
                     TradeUnit.MILLIMETRE.print(setting.downMetres(rate), 1) + ", at "
-                            + TradeUnit.MILLIMETRE.print(setting.chordMetres(), 0)));
+                            + TradeUnit.MILLIMETRE.print(setting.chordMetres(), 0)
+                            + setting.differentialWords(rate)));
         }
     }
 

@@ -81,7 +81,7 @@ final class SetUpsBrowserTest {
         // the engine's own figure at 40° of servo; reference folder, standards/linkage.csv, L2: 25.574° at 40°
         assertThat(reading()).startsWith("1900 µs: surface 25.").contains("torque", "margin");
         assertThat(surface()).isNotEqualTo(level);
-        assertThat(browser.findElements(By.cssSelector(".panel"))).hasSize(3);
+        assertThat(browser.findElements(By.cssSelector(".panel"))).hasSize(4);
         assertThat(browser.findElement(By.cssSelector(".legend")).getText())
                 .contains("usable by the sweep: 1000 to 18");
         assertThat(Browser.console(browser)).isEmpty();

@@ -95,7 +95,7 @@ final class CraftSheets {
                 + TradeUnit.DEGREE.print(rate.upRadians(), 1) + "), down "
                 + TradeUnit.MILLIMETRE.print(setting.downMetres(rate), 1) + " ("
                 + TradeUnit.DEGREE.print(rate.downRadians(), 1) + "), at "
-                + TradeUnit.MILLIMETRE.print(setting.chordMetres(), 0);
+                + TradeUnit.MILLIMETRE.print(setting.chordMetres(), 0) + setting.differentialWords(rate);
     }
 
     private static void add(List<String> into, String what, @Nullable Double si, TradeUnit unit, int decimals) {

@@ -18,6 +18,9 @@ final class LinkagePicture {
     /** Most corners of a drawn line; more than the frame has points across. */
     private static final int CORNERS = 400;
 
+    /** Margins above this are not drawn: near neutral there is hardly a load, and the curve would hide the rest. */
+    private static final double MOST_MARGIN = 10;
+
     private final LinkageStudy study;
     private final double lowMicros;
     private final double highMicros;
@@ -54,19 +57,27 @@ final class LinkagePicture {
         int every = Math.max(1, points.size() / CORNERS);
         List<Panel.Place> angle = new ArrayList<>();
         List<Panel.Place> torque = new ArrayList<>();
+        List<Panel.Place> margin = new ArrayList<>();
+        Double stall = study.stallNewtonMetres();
         for (int at = 0; at < points.size(); at += every) {
             TravelPoint point = points.get(at);
             double pulse = micros(point.pulseSeconds());
             angle.add(new Panel.Place(
                     pulse, TradeUnit.DEGREE.fromSi(point.position().surfaceRadians())));
-            study.designNewtonMetres(point)
-                    .ifPresent(design ->
-                            torque.add(new Panel.Place(pulse, TradeUnit.KILOGRAM_FORCE_CENTIMETRE.fromSi(design))));
+            study.designNewtonMetres(point).ifPresent(design -> {
+                torque.add(new Panel.Place(pulse, TradeUnit.KILOGRAM_FORCE_CENTIMETRE.fromSi(design)));
+                if (stall != null && stall < MOST_MARGIN * design) {
+                    margin.add(new Panel.Place(pulse, stall / design));
+                }
+            });
         }
         List<Panel> panels = new ArrayList<>();
         panels.add(Panel.of("surface [°], up positive", angle, lowMicros, highMicros));
         if (!torque.isEmpty()) {
             panels.add(Panel.of("servo torque to design for [kg·cm]", torque, lowMicros, highMicros));
+        }
+        if (!margin.isEmpty()) {
+            panels.add(Panel.of("stall torque over that", margin, lowMicros, highMicros));
         }
         if (sweep != null) {
             panels.add(Panel.of("current of the latest sweep [A]", current(sweep), lowMicros, highMicros));

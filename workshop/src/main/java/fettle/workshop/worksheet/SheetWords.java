@@ -17,6 +17,7 @@ import java.util.Optional;
 /** A surface of a set-up sheet as it would be typed into the fields of a linkage. */
 final class SheetWords {
     private static final double PULSE_OF_TURN = TradeUnit.MICROSECOND.toSi(100);
+    private static final double USUAL_SLOPE = TradeUnit.DEGREE.toSi(10) / PULSE_OF_TURN;
 
     private SheetWords() {}
 
@@ -32,13 +33,16 @@ final class SheetWords {
         words.put("low", QuantityText.write(setting.lowestSeconds(), TradeUnit.MICROSECOND));
         words.put("high", QuantityText.write(setting.highestSeconds(), TradeUnit.MICROSECOND));
         double way = turnsAgainst(linkage) ? -1 : 1;
-        servos.stream()
-                .filter(servo -> servo.name().equalsIgnoreCase(setting.servo()))
-                .map(servo -> servo.item().scale().radiansPerPulseSecond())
-                .findFirst()
-                .ifPresentOrElse(
-                        slope -> words.put("turn", QuantityText.write(way * slope * PULSE_OF_TURN, TradeUnit.DEGREE)),
-                        () -> words.put("turn", way < 0 ? "-10°" : "10°"));
+        Optional<Servo> servo = servos.stream()
+                .filter(known -> known.name().equalsIgnoreCase(setting.servo()))
+                .map(Registered::item)
+                .findFirst();
+        double slope = servo.map(known -> known.scale().radiansPerPulseSecond()).orElse(USUAL_SLOPE);
+        words.put("turn", QuantityText.write(way * slope * PULSE_OF_TURN, TradeUnit.DEGREE));
+        // the lowest voltage of its data: the torque that is left when the battery sags
+        servo.map(known -> known.ratings().rising().get(0).stallNewtonMetres())
+                .ifPresent(
+                        stall -> words.put("torque", QuantityText.write(stall, TradeUnit.KILOGRAM_FORCE_CENTIMETRE)));
         return Optional.of(words);
     }
 

@@ -9,6 +9,7 @@ import fettle.engine.control.servo.PulseScale;
 import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -111,5 +112,16 @@ public record SurfaceSetting(
     /** Up throw over down throw; infinite if it does not go down. */
     public double differential(Rate rate) {
         return rate.upRadians() == rate.downRadians() ? 1 : rate.upRadians() / rate.downRadians();
+    }
+
+    /** The differential as a sheet prints it behind the throws; nothing where both throws are the same. */
+    public String differentialWords(Rate rate) {
+        double differential = differential(rate);
+        if (Double.compare(differential, 1) == 0) {
+            return "";
+        }
+        return Double.isInfinite(differential)
+                ? ", up only"
+                : String.format(Locale.ROOT, ", up over down %.2f", differential);
     }
 }

@@ -19,6 +19,9 @@ class SetUpSheetTest {
         // ruler: 2 · 50 mm · sin 10° = 17.365 mm
         assertThat(setting.upMetres(HIGH)).isCloseTo(0.017365, within(1e-6));
         assertThat(setting.differential(HIGH)).isCloseTo(1.25, within(1e-12));
+        assertThat(setting.differentialWords(HIGH)).isEqualTo(", up over down 1.25");
+        assertThat(setting.differentialWords(new Rate("low", 0.1, 0.1))).isEmpty();
+        assertThat(setting.differentialWords(new Rate("brake", 0.5, 0))).isEqualTo(", up only");
     }
 
     @Test
