@@ -85,8 +85,9 @@ public final class Traces {
         ReadingChoices said = reading(choices);
         Preview preview = look(file, said);
         TraceRecord record = recorded(file, sha256, pack.item(), preview, said.zone(), progress, choices.note());
+        ledger.book().traceFiles().keep(file, sha256); // on the disk before a row points at it
         return ledger.together(() -> {
-            ledger.book().traceFiles().keep(file, sha256);
+            ledger.book().traceFiles().name(file, sha256);
             Row beside = Row.empty().with("pack_id", pack.id()).with("typed", typed(choices));
             String tag = pack.item().tag();
             JournalRow row = items.add(record, beside, ledger.note(TraceWords.added(tag, record), tag));
@@ -260,10 +261,14 @@ public final class Traces {
                 .filter(trace -> trace.record().sha256().equals(sha256))
                 .findFirst()
                 .ifPresent(trace -> {
+                    boolean whole = ledger.book().traceFiles().isWhole(sha256);
+                    ledger.book().traceFiles().keep(file, sha256);
                     throw new InputException(
                             "file",
                             file.name() + " is in this book already, byte for byte: trace " + trace.id() + " of "
-                                    + trace.pack() + ". See: trace show " + trace.id() + ".");
+                                    + trace.pack()
+                                    + (whole ? "" : "; its kept copy was missing or damaged and is mended now")
+                                    + ". See: trace show " + trace.id() + ".");
                 });
     }
 

@@ -2,10 +2,12 @@ package fettle.book.archive;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import fettle.book.store.LogFolder;
 import fettle.book.store.SqliteFile;
 import fettle.book.store.UnusableBookException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
@@ -48,6 +50,48 @@ final class ArchiveFile {
         return files.getOrDefault(table.file(), new byte[0]);
     }
 
+    /**
+     * Puts the logs it carries into a folder. What is missing or damaged is left out: it is lost alone.
+     *
+     * @throws UnusableBookException if the folder cannot be written
+     */
+    void unpackLogs(LogFolder logs) {
+        try (ZipFile zip = new ZipFile(path.toFile())) {
+            for (String sha256 : manifest.logs()) {
+                ZipEntry entry = zip.getEntry(Manifest.logFile(sha256));
+                if (entry != null && Manifest.isLogFile(entry.getName()) && !logs.isWhole(sha256)) {
+                    unpack(zip, entry, sha256, logs);
+                }
+            }
+        } catch (IOException failed) {
+            throw new UnusableBookException(
+                    "the logs of " + path + " cannot be written to " + logs.path()
+                            + ". Look whether the disk is full; nothing was changed.",
+                    failed);
+        }
+    }
+
+    private static void unpack(ZipFile zip, ZipEntry entry, String sha256, LogFolder logs) throws IOException {
+        byte[] first;
+        try (InputStream in = zip.getInputStream(entry)) {
+            first = in.readNBytes(1);
+        } catch (ZipException damaged) {
+            return;
+        }
+        if (first.length > 0) {
+            logs.keepPacked(sha256, out -> copy(zip, entry, out));
+        }
+    }
+
+    /** A damaged entry ends early; what came of it does not match its name, and is told of as damaged. */
+    private static void copy(ZipFile zip, ZipEntry entry, OutputStream out) throws IOException {
+        try (InputStream in = zip.getInputStream(entry)) {
+            in.transferTo(out);
+        } catch (ZipException damaged) {
+            out.flush();
+        }
+    }
+
     Manifest.Entry entry(ArchiveTable table) {
         return manifest.tables().stream()
                 .filter(entry -> table.file().equals(entry.file()))
@@ -67,6 +111,9 @@ final class ArchiveFile {
             int left = MOST_BYTES;
             for (ZipEntry entry : Collections.list(zip.entries())) {
                 String name = entry.getName();
+                if (Manifest.isLogFile(name)) {
+                    continue;
+                }
                 if (!expected.contains(name) && !name.equals(Manifest.FILE) || files.containsKey(name)) {
                     throw refusal(path, "it holds \"" + printable(name) + "\", which Fettle does not write there");
                 }

@@ -28,7 +28,6 @@ record ArchiveTable(String name, String order, List<Column> columns) {
         List<ArchiveTable> tables = new ArrayList<>();
         tables.add(of(handle, "journal", "id"));
         tables.add(of(handle, "trace_file", "sha256"));
-        tables.add(of(handle, "trace_file_part", "sha256, position"));
         for (Kind kind : Kind.values()) {
             tables.add(of(handle, kind.table(), "id"));
             kind.childTables().forEach(part -> tables.add(of(handle, part, kind.ownerColumn() + ", position")));

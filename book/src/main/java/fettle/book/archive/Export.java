@@ -8,6 +8,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import fettle.book.record.Row;
 import fettle.book.store.Book;
+import fettle.book.store.LogFolder;
 import fettle.book.store.RowReader;
 import fettle.book.store.SqliteFile;
 import fettle.book.store.UnusableBookException;
@@ -48,10 +49,15 @@ public final class Export {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
             Manifest manifest = collect(book, files);
-            zip(part, manifest, files);
+            List<String> lost = zip(part, manifest, files, book.folder().logs());
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
             int rows = manifest.tables().stream().mapToInt(Manifest.Entry::rows).sum();
-            return List.of("wrote " + target + ", " + files.size() + " tables, " + rows + " rows");
+            int logs = manifest.logs().size() - lost.size();
+            List<String> done = new ArrayList<>(List.of("wrote " + target + ", " + files.size() + " tables, " + rows
+                    + " rows, " + logs + (logs == 1 ? " log" : " logs")));
+            lost.forEach(log ->
+                    done.add("the log " + log + " is missing or damaged in the book, so the archive has not got it"));
+            return done;
         } catch (IOException failed) {
             throw new UnusableBookException(
                     "the archive " + target + " cannot be written. Look whether the disk is full.", failed);
@@ -69,7 +75,20 @@ public final class Export {
             entries.add(new Manifest.Entry(
                     file, table.getKey().header(), table.getValue().size(), Sha256.of(csv)));
         }
-        return new Manifest(Manifest.FORMAT, Manifest.FORMAT_VERSION, SqliteFile.SCHEMA_VERSION, entries);
+        return new Manifest(
+                Manifest.FORMAT, Manifest.FORMAT_VERSION, SqliteFile.SCHEMA_VERSION, entries, logs(files, entries));
+    }
+
+    /** The logs the table of them names. */
+    private static List<String> logs(Map<String, byte[]> files, List<Manifest.Entry> entries) {
+        return entries.stream()
+                .map(Manifest.Entry::file)
+                .filter(Manifest.LOG_TABLE::equals)
+                .flatMap(file -> new String(files.get(file), StandardCharsets.UTF_8)
+                        .lines()
+                        .skip(1))
+                .map(line -> line.substring(0, line.indexOf(',')))
+                .toList();
     }
 
     /** Every table as it is at one moment. */
@@ -102,22 +121,39 @@ public final class Export {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void zip(Path part, Manifest manifest, Map<String, byte[]> files) throws IOException {
+    /** Returns the logs that could not be written, as they are missing or damaged. */
+    private static List<String> zip(Path part, Manifest manifest, Map<String, byte[]> files, LogFolder logs)
+            throws IOException {
+        List<String> lost = new ArrayList<>();
         try (OutputStream out = Files.newOutputStream(part);
                 ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             put(zip, Manifest.FILE, json(manifest));
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 put(zip, file.getKey(), file.getValue());
             }
+            for (String sha256 : manifest.logs()) {
+                if (logs.isWhole(sha256)) {
+                    zip.putNextEntry(entry(Manifest.logFile(sha256)));
+                    Files.copy(logs.file(sha256), zip);
+                    zip.closeEntry();
+                } else {
+                    lost.add(sha256);
+                }
+            }
         }
+        return lost;
     }
 
     private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
-        ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(FIXED);
-        zip.putNextEntry(entry);
+        zip.putNextEntry(entry(name));
         zip.write(bytes);
         zip.closeEntry();
+    }
+
+    private static ZipEntry entry(String name) {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(FIXED);
+        return entry;
     }
 
     private static byte[] json(Manifest manifest) throws JsonProcessingException {

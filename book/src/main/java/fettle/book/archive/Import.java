@@ -4,12 +4,15 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import fettle.book.store.Book;
+import fettle.book.store.LogFolder;
+import fettle.book.store.TraceFiles;
 import fettle.book.store.UnusableBookException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
@@ -21,10 +24,12 @@ import org.jspecify.annotations.Nullable;
 public final class Import {
     private final Path path;
     private final Handle handle;
+    private final LogFolder logs;
 
-    private Import(Path path, Handle handle) {
+    private Import(Path path, Handle handle, LogFolder logs) {
         this.path = path;
         this.handle = handle;
+        this.logs = logs;
     }
 
     /**
@@ -34,7 +39,8 @@ public final class Import {
      * @throws UnusableBookException if the book is not empty, or the archive is not whole; nothing is changed then
      */
     public static List<String> read(Book book, Path path) {
-        return book.inTransaction(handle -> new Import(path, handle).run());
+        return book.inTransaction(
+                handle -> new Import(path, handle, book.folder().logs()).run());
     }
 
     private List<String> run() {
@@ -50,8 +56,11 @@ public final class Import {
         if (!faults.isEmpty()) {
             throw ArchiveFile.refusal(path, faults.get(0));
         }
-        return List.of(
-                "read " + path + ", " + tables.size() + " tables, " + rows + " rows", "verified the book: whole");
+        archive.unpackLogs(logs);
+        List<String> done = new ArrayList<>(List.of(
+                "read " + path + ", " + tables.size() + " tables, " + rows + " rows", "verified the book: whole"));
+        done.addAll(TraceFiles.faults(handle, logs));
+        return done;
     }
 
     private void requireEmpty(List<ArchiveTable> tables) {

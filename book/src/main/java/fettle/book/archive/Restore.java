@@ -5,6 +5,7 @@ import fettle.book.store.BookLock;
 import fettle.book.store.UnusableBookException;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -44,12 +45,13 @@ public final class Restore {
         List<String> done = new ArrayList<>();
         try {
             Files.copy(backup, part, StandardCopyOption.REPLACE_EXISTING);
-            long changes = BookCopy.settle(part, backup);
+            BookCopy.Settled copy = BookCopy.settle(part, backup, folder.logs());
             sync(part);
             keepPresent(folder, now, done);
             Files.move(part, folder.restoring(), StandardCopyOption.ATOMIC_MOVE);
             folder.settleRestore();
-            done.add("restored " + backup + ", " + changes + " changes");
+            done.add("restored " + backup + ", " + copy.changes() + " changes");
+            done.addAll(copy.lostLogs());
             return done;
         } finally {
             Targets.drop(part);
@@ -67,7 +69,26 @@ public final class Restore {
                 sync(Files.copy(file, kept.resolve(file.getFileName())));
             }
         }
+        keepLogs(folder.logs().path(), kept.resolve(folder.logs().path().getFileName()));
         done.add("kept what was there in " + kept);
+    }
+
+    /** Logs never change, so a second name for each is a copy of it where the disk gives files several names. */
+    private static void keepLogs(Path logs, Path kept) throws IOException {
+        if (!Files.isDirectory(logs)) {
+            return;
+        }
+        Files.createDirectory(kept);
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(logs)) {
+            for (Path log : files) {
+                Path second = kept.resolve(log.getFileName());
+                try {
+                    Files.createLink(second, log);
+                } catch (UnsupportedOperationException | IOException oneNameOnly) {
+                    sync(Files.copy(log, second));
+                }
+            }
+        }
     }
 
     private static Path unusedFolder(Path parent, String name) throws IOException {

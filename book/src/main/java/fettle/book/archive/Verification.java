@@ -29,20 +29,23 @@ public final class Verification {
     /** The faults of an open book in words; none if it is whole. */
     public static List<String> of(Book book) {
         try {
-            return book.inTransaction(Verification::of);
+            return book.inTransaction(handle -> {
+                List<String> faults = new ArrayList<>(of(handle));
+                faults.addAll(TraceFiles.faults(handle, book.folder().logs()));
+                return List.copyOf(faults);
+            });
         } catch (UnusableBookException damaged) {
             return List.of(String.valueOf(damaged.getMessage()));
         }
     }
 
-    /** The same of any file that holds a book. */
+    /** The same of any file that holds a book, its logs aside. */
     static List<String> of(Handle handle) {
         Verification verification = new Verification(handle);
         verification.attempt("the file", verification::structure);
         verification.attempt("the references", verification::references);
         Shapes.ALL.forEach(
                 shape -> verification.attempt("table " + shape.kind().table(), () -> verification.rows(shape)));
-        verification.attempt("the logs", () -> verification.faults.addAll(TraceFiles.faults(handle)));
         verification.attempt("the journal", () -> JournalAudit.of(handle, verification.faults));
         return List.copyOf(verification.faults);
     }

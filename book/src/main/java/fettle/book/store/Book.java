@@ -2,9 +2,11 @@ package fettle.book.store;
 
 import fettle.book.record.Shape;
 import fettle.book.record.UnreadableRowException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -44,11 +46,27 @@ public final class Book implements AutoCloseable {
             folder.settleRestore();
             folder.refuseAnEmptyFile();
             DataSource source = SqliteFile.writable(folder.file());
-            SqliteFile.migrate(source, folder.file());
-            return new Book(folder, lock, source.getConnection());
+            SqliteFile.migrate(source, folder.file(), folder.logs());
+            Book book = new Book(folder, lock, source.getConnection());
+            book.sweepLogs();
+            return book;
         } catch (SQLException | RuntimeException refused) {
             lock.close();
             throw SqliteFaults.explain(refused, folder.file());
+        }
+    }
+
+    /** A log without a row is what a cut-off addition left behind. */
+    private void sweepLogs() {
+        try {
+            folder.logs()
+                    .sweep(Set.copyOf(handle.createQuery("SELECT sha256 FROM trace_file")
+                            .mapTo(String.class)
+                            .list()));
+        } catch (IOException failed) {
+            throw new UnusableBookException(
+                    "the folder " + folder.logs().path() + " cannot be tidied. Give yourself the right to write it.",
+                    failed);
         }
     }
 

@@ -35,6 +35,11 @@ public record BookFolder(Path path) {
         return path.resolve("book.sqlite");
     }
 
+    /** Logs as received, beside the book. */
+    public LogFolder logs() {
+        return new LogFolder(path.resolve("logs"));
+    }
+
     public Path lockFile() {
         return path.resolve("book.lock");
     }

@@ -8,6 +8,8 @@ import java.sql.Statement;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -37,14 +39,24 @@ public final class SqliteFile {
         return source;
     }
 
+    /** The same of a file that is not in use. */
+    public static void migrate(Path file, LogFolder logs) throws SQLException {
+        migrate(source(file, new SQLiteConfig()), file, logs);
+    }
+
     /** Brings the schema up to this version; refuses a newer one and files that are not a book. */
-    static void migrate(DataSource source, Path file) throws SQLException {
+    static void migrate(DataSource source, Path file, LogFolder logs) throws SQLException {
         int present;
         try (Connection connection = source.getConnection()) {
             present = schemaVersion(connection, file);
         }
         if (present == SCHEMA_VERSION) {
             return;
+        }
+        if (present > 0) {
+            try (Handle handle = Jdbi.create(source).open()) {
+                LogPieces.unpack(handle, logs);
+            }
         }
         try {
             Flyway.configure()

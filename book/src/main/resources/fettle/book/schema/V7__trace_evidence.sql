@@ -22,3 +22,6 @@ CREATE TABLE pack_trace_resistance (
     deviation_ohms REAL    NOT NULL,
     PRIMARY KEY (pack_trace_id, position)
 ) STRICT;
+
+-- The logs themselves now stand in files beside the book; before this runs, the program has moved them there.
+DROP TABLE trace_file_part;
