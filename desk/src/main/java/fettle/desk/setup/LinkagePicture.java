@@ -18,7 +18,7 @@ final class LinkagePicture {
     /** Most corners of a drawn line; more than the frame has points across. */
     private static final int CORNERS = 400;
 
-    /** Margins above this are not drawn: near neutral there is hardly a load, and the curve would hide the rest. */
+    /** Margins are drawn up to this: near neutral there is hardly a load, and the curve would hide the rest. */
     private static final double MOST_MARGIN = 10;
 
     private final LinkageStudy study;
@@ -66,8 +66,8 @@ final class LinkagePicture {
                     pulse, TradeUnit.DEGREE.fromSi(point.position().surfaceRadians())));
             study.designNewtonMetres(point).ifPresent(design -> {
                 torque.add(new Panel.Place(pulse, TradeUnit.KILOGRAM_FORCE_CENTIMETRE.fromSi(design)));
-                if (stall != null && stall < MOST_MARGIN * design) {
-                    margin.add(new Panel.Place(pulse, stall / design));
+                if (stall != null) {
+                    margin.add(new Panel.Place(pulse, Math.min(MOST_MARGIN, stall / design)));
                 }
             });
         }
@@ -77,7 +77,7 @@ final class LinkagePicture {
             panels.add(Panel.of("servo torque to design for [kg·cm]", torque, lowMicros, highMicros));
         }
         if (!margin.isEmpty()) {
-            panels.add(Panel.of("stall torque over that", margin, lowMicros, highMicros));
+            panels.add(Panel.of("stall torque over that, drawn up to 10", margin, lowMicros, highMicros));
         }
         if (sweep != null) {
             panels.add(Panel.of("current of the latest sweep [A]", current(sweep), lowMicros, highMicros));

@@ -46,15 +46,21 @@ public enum TradeUnit {
     NEWTON_METRE("N·m", 1, 0);
 
     private static final int MOST_ADDED_DECIMALS = 2;
+    private static final double WHOLE = 1e-12;
 
     private final String symbol;
     private final double factor;
     private final double offset;
 
+    /** How many of it make the SI unit, where that is a whole number above 1; else 0. */
+    private final double divisor;
+
     TradeUnit(String symbol, double factor, double offset) {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
+        double many = Math.rint(1 / factor);
+        this.divisor = Math.abs(1 / factor - many) < WHOLE * many ? many : 0;
     }
 
     /** The symbol as printed behind a figure. */
@@ -64,9 +70,8 @@ public enum TradeUnit {
 
     /** A value in this unit, as SI. */
     public double toSi(double value) {
-        double divisor = 1 / factor;
         // a decimal prefix divides exactly rounded, so that 3800 mV is 3.8 V and not the next double
-        double scaled = divisor > 1 && divisor == Math.rint(divisor) ? value / divisor : value * factor;
+        double scaled = divisor > 1 ? value / divisor : value * factor;
         return scaled + offset;
     }
 

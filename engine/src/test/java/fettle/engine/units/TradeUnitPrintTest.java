@@ -22,4 +22,11 @@ final class TradeUnitPrintTest {
         Estimate estimate = new Estimate(minutes * 60, deviation * 60, List.of());
         assertThat(TradeUnit.MINUTE.print(estimate, decimals)).isEqualTo(printed);
     }
+
+    @Test
+    void milliIsExactlyRounded() {
+        assertThat(TradeUnit.MILLIVOLT.toSi(3800)).isEqualTo(3.8);
+        assertThat(TradeUnit.MILLIAMPERE.toSi(9)).isEqualTo(0.009);
+        assertThat(TradeUnit.CELSIUS.toSi(25)).isEqualTo(298.15);
+    }
 }
