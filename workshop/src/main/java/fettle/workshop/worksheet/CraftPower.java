@@ -54,7 +54,7 @@ public final class CraftPower {
 
     /** What it asks for. */
     public static List<WorksheetField> fields() {
-        return FIELDS;
+        return List.copyOf(FIELDS);
     }
 
     /**

@@ -44,7 +44,7 @@ public record LinkageStudy(
 
     /** What it asks for. */
     public static List<WorksheetField> fields() {
-        return FIELDS;
+        return List.copyOf(FIELDS);
     }
 
     /**

@@ -53,7 +53,7 @@ public final class SurfaceStudy {
 
     /** What it asks for. */
     public static List<WorksheetField> fields() {
-        return FIELDS;
+        return List.copyOf(FIELDS);
     }
 
     /**
