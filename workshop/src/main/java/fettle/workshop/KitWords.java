@@ -2,6 +2,7 @@ package fettle.workshop;
 
 import fettle.engine.cell.Chemistry;
 import fettle.engine.control.servo.Servo;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.supply.Charger;
@@ -25,6 +26,13 @@ record KitWords<T>(String noun, String nameNoun, Function<T, String> name, Funct
     static final KitWords<Charger> CHARGER = new KitWords<>("charger", "names", Charger::name, KitWords::describe);
     static final KitWords<Source> SOURCE = new KitWords<>("source", "names", Source::name, KitWords::describe);
     static final KitWords<Servo> SERVO = new KitWords<>("servo", "names", Servo::name, KitWords::describe);
+
+    static final KitWords<Outing> OUTING = new KitWords<>("outing", "names", Outing::name, KitWords::describe);
+
+    private static String describe(Outing outing) {
+        int runs = outing.runs().size();
+        return outing.date() + ", " + runs + (runs == 1 ? " run" : " runs") + " wanted";
+    }
 
     private static String describe(Servo servo) {
         return TradeUnit.MICROSECOND.print(servo.scale().centreSeconds(), 0) + ", "

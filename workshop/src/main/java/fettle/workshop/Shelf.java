@@ -9,6 +9,7 @@ import fettle.engine.units.InputException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.function.Consumer;
 
 /** One kind of kit: packs, craft, chargers or sources. Every change is journalled and can be undone. Thread-safe. */
@@ -17,13 +18,20 @@ public final class Shelf<T> {
     private final Items<T> items;
     private final KitWords<T> words;
     private final Consumer<T> admission;
+    private final BinaryOperator<T> keptThroughEdits;
 
     /** @param admission throws {@link InputException} where an item must not be kept */
     Shelf(Ledger ledger, Shape<T> shape, KitWords<T> words, Consumer<T> admission) {
+        this(ledger, shape, words, admission, (present, edited) -> edited);
+    }
+
+    /** @param keptThroughEdits puts into an edited item what no form shows of the present one */
+    Shelf(Ledger ledger, Shape<T> shape, KitWords<T> words, Consumer<T> admission, BinaryOperator<T> keptThroughEdits) {
         this.ledger = ledger;
         this.items = ledger.book().items(shape);
         this.words = words;
         this.admission = admission;
+        this.keptThroughEdits = keptThroughEdits;
     }
 
     /** All of it, retired included, by name. */
@@ -54,10 +62,11 @@ public final class Shelf<T> {
     }
 
     /** Replaces the item of that name; its name may change too, and its history follows. */
-    public JournalEntry edit(String name, T item) {
-        admission.accept(item);
+    public JournalEntry edit(String name, T edited) {
+        admission.accept(edited);
         return ledger.together(() -> {
             Stored<T> present = stored(name);
+            T item = keptThroughEdits.apply(present.item(), edited);
             List<String> changed = ChangedParts.between(present.row(), items.rowOf(item));
             if (changed.isEmpty()) {
                 throw new InputException(

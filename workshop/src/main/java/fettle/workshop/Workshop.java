@@ -4,6 +4,7 @@ import fettle.book.archive.Restore;
 import fettle.book.record.Shapes;
 import fettle.book.store.Book;
 import fettle.engine.control.servo.Servo;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.rule.RuleSet;
@@ -22,7 +23,9 @@ public final class Workshop implements AutoCloseable {
     private final Shelf<Charger> chargers;
     private final Shelf<Source> sources;
     private final Shelf<Servo> servos;
+    private final Shelf<Outing> outingShelf;
     private final Rules rules;
+    private final Outings outings;
 
     private Workshop(Ledger ledger) {
         this.ledger = ledger;
@@ -31,7 +34,14 @@ public final class Workshop implements AutoCloseable {
         this.chargers = new Shelf<>(ledger, Shapes.CHARGER, KitWords.CHARGER, any -> {});
         this.sources = new Shelf<>(ledger, Shapes.SOURCE, KitWords.SOURCE, any -> {});
         this.servos = new Shelf<>(ledger, Shapes.SERVO, KitWords.SERVO, any -> {});
+        this.outingShelf = new Shelf<>(
+                ledger,
+                Shapes.OUTING,
+                KitWords.OUTING,
+                any -> {},
+                (present, edited) -> edited.withChoices(present.choices()).withHappened(present.happened()));
         this.rules = new Rules(ledger, packs);
+        this.outings = new Outings(ledger, this);
     }
 
     /**
@@ -72,6 +82,16 @@ public final class Workshop implements AutoCloseable {
         return servos;
     }
 
+    /** Outings as they are written down. */
+    public Shelf<Outing> outingShelf() {
+        return outingShelf;
+    }
+
+    /** Plans outings, and keeps what comes of them. */
+    public Outings outings() {
+        return outings;
+    }
+
     public SetUps setUps() {
         return new SetUps(ledger, craft);
     }
@@ -107,6 +127,7 @@ public final class Workshop implements AutoCloseable {
 
     @Override
     public void close() {
+        outings.stopAll();
         ledger.use(() -> {
             ledger.book().close();
             return true;

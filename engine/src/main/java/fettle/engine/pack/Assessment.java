@@ -71,6 +71,26 @@ public record Assessment(
                 working);
     }
 
+    /** The same of the pack at another temperature [K]. */
+    public Assessment at(double kelvins) {
+        return new Assessment(
+                pack,
+                standing,
+                cells,
+                charge,
+                capacity,
+                usableCoulombs,
+                imbalanceVolts,
+                imbalanceCoulombs,
+                fullSince,
+                latestCheckAt,
+                kelvins,
+                counts,
+                findings,
+                passed,
+                working);
+    }
+
     /** The same with what the pack's health says: standing is the worst of both. */
     public Assessment with(List<Finding> more, List<String> alsoPassed) {
         List<Finding> all = Stream.concat(findings.stream(), more.stream())
