@@ -10,6 +10,7 @@ import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.CellsText;
+import fettle.workshop.TypedLines;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -23,38 +24,28 @@ final class JoinedText {
     private JoinedText() {}
 
     static List<Joined> packs(String typed, Chemistry chemistry, CellsText cells, double leadOhms) {
-        List<String> lines = typed.lines().filter(line -> !line.isBlank()).toList();
-        return IntStream.range(0, lines.size())
-                .mapToObj(line -> pack(line + 1, lines.get(line), chemistry, cells, leadOhms))
-                .toList();
+        return TypedLines.read("packs", typed, line -> pack(line, chemistry, cells, leadOhms));
     }
 
-    private static Joined pack(int number, String line, Chemistry chemistry, CellsText cells, double leadOhms) {
+    private static Joined pack(String line, Chemistry chemistry, CellsText cells, double leadOhms) {
         String[] parts = line.strip().split("\\s*;\\s*");
         if (parts.length != PARTS) {
             throw new InputException(
                     "packs",
-                    "line " + number + " has " + parts.length
-                            + " parts; expected 5 with semicolons between: name; charge; capacity; mΩ per cell;"
+                    parts.length + " parts; expected 5 with semicolons between: name; charge; capacity; mΩ per cell;"
                             + " largest charge current.");
         }
-        try {
-            List<Double> charges = PerCell.charges(parts[1], cells.inSeries(), chemistry);
-            double coulombs =
-                    QuantityText.si("capacity", "capacity", parts[2], Measure.CHARGE, TradeUnit.MILLIAMPERE_HOUR);
-            List<Double> ohms = PerCell.ohms(parts[3], cells.inSeries());
-            double amps =
-                    QuantityText.si("amps", "largest charge current", parts[4], Measure.CURRENT, TradeUnit.AMPERE);
-            List<CellModel> places = IntStream.range(0, cells.inSeries())
-                    .mapToObj(cell -> new CellModel(charges.get(cell), coulombs, ohms.get(cell) / cells.inParallel()))
-                    .toList();
-            PackModel pack = PackModel.uniform(parts[0], chemistry, cells.inSeries(), coulombs, 0.5, 0.005)
-                    .withCells(places)
-                    .withLead(leadOhms)
-                    .withDoubt(READ_BY_METER);
-            return new Joined(pack, amps);
-        } catch (InputException refused) {
-            throw new InputException("packs", "line " + number + ": " + refused.getMessage());
-        }
+        List<Double> charges = PerCell.charges(parts[1], cells.inSeries(), chemistry);
+        double coulombs = QuantityText.si("capacity", "capacity", parts[2], Measure.CHARGE, TradeUnit.MILLIAMPERE_HOUR);
+        List<Double> ohms = PerCell.ohms(parts[3], cells.inSeries());
+        double amps = QuantityText.si("amps", "largest charge current", parts[4], Measure.CURRENT, TradeUnit.AMPERE);
+        List<CellModel> places = IntStream.range(0, cells.inSeries())
+                .mapToObj(cell -> new CellModel(charges.get(cell), coulombs, ohms.get(cell) / cells.inParallel()))
+                .toList();
+        PackModel pack = PackModel.uniform(parts[0], chemistry, cells.inSeries(), coulombs, 0.5, 0.005)
+                .withCells(places)
+                .withLead(leadOhms)
+                .withDoubt(READ_BY_METER);
+        return new Joined(pack, amps);
     }
 }

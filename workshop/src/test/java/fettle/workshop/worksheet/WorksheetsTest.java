@@ -97,7 +97,7 @@ class WorksheetsTest {
         typed.put("packs", "P01; 3.84; 5000 mAh; 3 mΩ; 5 A\nP02; 3.80; 5000 mAh; 3 mΩ");
         assertThatThrownBy(() -> Worksheets.of("join").answer(typed))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("line 2 has 4 parts");
+                .hasMessageContaining("line 2: 4 parts");
     }
 
     @Test
