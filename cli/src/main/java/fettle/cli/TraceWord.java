@@ -59,6 +59,9 @@ final class TraceWord {
         @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of its clock. Default: UTC.")
         private String zone = "";
 
+        @Option(names = "--one-pack", description = "It is one pack, though its volts rise with no charge in the log.")
+        private boolean onePack;
+
         @Option(names = "--note", description = "Free text kept with it.")
         private String note = "";
 
@@ -67,7 +70,7 @@ final class TraceWord {
 
         @Override
         public void run() {
-            TraceChoices choices = new TraceChoices(columns, positive, zone, note);
+            TraceChoices choices = new TraceChoices(columns, positive, zone, note, onePack ? "one" : "");
             try (Workshop workshop = session.open()) {
                 if (preview) {
                     TracePreview seen = workshop.traces().preview(file, choices);

@@ -81,15 +81,15 @@ public final class Traces {
         LogFile file = LogFile.of(path);
         Stored<Pack> pack = ledger.use(() -> packs.stored(packTag));
         String sha256 = TraceFiles.sha256(file);
-        refuseKept(file, sha256);
+        String tag = pack.item().tag();
         ReadingChoices said = reading(choices);
         Preview preview = look(file, said);
-        TraceRecord record = recorded(file, sha256, pack.item(), preview, said.zone(), progress, choices.note());
+        refuseKept(file, sha256, tag, MappingText.write(preview.mapping()));
+        TraceRecord record = recorded(file, sha256, pack.item(), preview, said.zone(), progress, choices);
         ledger.book().traceFiles().keep(file, sha256); // on the disk before a row points at it
         return ledger.together(() -> {
             ledger.book().traceFiles().name(file, sha256);
             Row beside = Row.empty().with("pack_id", pack.id()).with("typed", typed(choices));
-            String tag = pack.item().tag();
             JournalRow row = items.add(record, beside, ledger.note(TraceWords.added(tag, record), tag));
             return new TraceAdded(Ledger.fresh(row), new KeptTrace(row.itemId(), tag, record));
         });
@@ -208,9 +208,15 @@ public final class Traces {
     }
 
     private TraceRecord recorded(
-            LogFile file, String sha256, Pack pack, Preview preview, ZoneId zone, TraceProgress progress, String note) {
+            LogFile file,
+            String sha256,
+            Pack pack,
+            Preview preview,
+            ZoneId zone,
+            TraceProgress progress,
+            TraceChoices choices) {
         TraceLimits limits = TraceLimits.of(pack, rules.limits(pack));
-        TraceRecorder recorder = new TraceRecorder(limits, pack.tag());
+        TraceRecorder recorder = new TraceRecorder(limits, pack.tag(), swaps(choices.packs()));
         try {
             List<String> remarks = TraceReader.readParts(file, preview, zone, progress::goOn, recorder::add);
             return recorder.finish(new TraceRecorder.Origin(
@@ -219,7 +225,7 @@ public final class Traces {
                             file.bytes(),
                             MappingText.write(preview.mapping()),
                             remarks,
-                            note.strip()))
+                            choices.note().strip()))
                     .withResistances(resistances(recorder, pack));
         } catch (ReadingStoppedException stopped) {
             throw new InputException("file", String.valueOf(stopped.getMessage()));
@@ -256,9 +262,11 @@ public final class Traces {
                 .orElse(null);
     }
 
-    private void refuseKept(LogFile file, String sha256) {
+    /** A log of two packs side by side may be taken once for each, with other columns. */
+    private void refuseKept(LogFile file, String sha256, String tag, String mapping) {
         list().stream()
-                .filter(trace -> trace.record().sha256().equals(sha256))
+                .filter(trace -> trace.record().sha256().equals(sha256)
+                        && (trace.pack().equals(tag) || trace.record().mapping().equals(mapping)))
                 .findFirst()
                 .ifPresent(trace -> {
                     boolean whole = ledger.book().traceFiles().isWhole(sha256);
@@ -286,6 +294,14 @@ public final class Traces {
                 throw new InputException(
                         "positive",
                         "what a positive current means is \"" + written + "\"; expected discharge or charge.");
+        };
+    }
+
+    private static TraceRecorder.Swaps swaps(String written) {
+        return switch (written.strip()) {
+            case "" -> TraceRecorder.Swaps.ASK;
+            case "one" -> TraceRecorder.Swaps.ONE_PACK;
+            default -> throw new InputException("packs", "packs is \"" + written + "\"; expected one, or nothing.");
         };
     }
 

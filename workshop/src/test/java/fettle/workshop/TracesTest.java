@@ -126,10 +126,110 @@ final class TracesTest {
         assertThat(workshop.history().recent(0, 10)).hasSize(2);
     }
 
+    private static String rows(int from, int to, double volts) {
+        StringBuilder text = new StringBuilder();
+        for (int i = from; i < to; i++) {
+            text.append(i).append(',').append(volts).append(",0\n");
+        }
+        return text.toString();
+    }
+
+    /** At 3.5 V a cell, then nothing for a quarter of an hour, then 4.1 V. */
+    private Path swapped() {
+        return write("swapped.csv", "time_s,volts,amps\n" + rows(0, 120, 14.0) + rows(1020, 1140, 16.4));
+    }
+
+    @Test
+    void asksWhetherTheLogGoesOnWithAnotherPack() {
+        Path file = swapped();
+        TraceChoices sign = new TraceChoices("", "discharge", "", "", "");
+        assertThatThrownBy(() -> workshop.traces().add("P07", file, sign, TraceProgress.NONE))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        "volts at rest rise from 14.00 to 16.40 V across the gap at 1020 s with no charge seen: another"
+                                + " pack, or a charge that was not logged. If it is all P07, say so (--one-pack); else cut the log"
+                                + " before sample 121 and add each part to the pack it is of.");
+        assertNothingKept();
+        TraceChoices one = new TraceChoices("", "discharge", "", "", "one");
+        assertThat(workshop.traces()
+                        .add("P07", file, one, TraceProgress.NONE)
+                        .trace()
+                        .record()
+                        .remarks())
+                .anyMatch(remark -> remark.contains("another pack"));
+    }
+
+    @Test
+    void takesALogOfTwoPacksOnceForEach() {
+        Path file = write(
+                "pair.csv",
+                "time_s,A volts,A current,B volts,B current\n0,15.4,1,16.0,2\n1,15.0,6,15.5,9\n2,15.3,2,16.0,2\n");
+        assertThatThrownBy(() -> add(file)).hasMessageContaining("looks like a log of two packs side by side");
+        assertNothingKept();
+        TraceChoices first = new TraceChoices("volts=2,amps=3", "", "", "", "");
+        TraceChoices second = new TraceChoices("volts=4,amps=5", "", "", "", "");
+        long one = workshop.traces()
+                .add("P07", file, first, TraceProgress.NONE)
+                .trace()
+                .id();
+        assertThatThrownBy(() -> workshop.traces().add("P08", file, first, TraceProgress.NONE))
+                .hasMessageContaining("in this book already");
+        long other = workshop.traces()
+                .add("P08", file, second, TraceProgress.NONE)
+                .trace()
+                .id();
+        assertThat(workshop.traces().read(one).packVolts()).containsExactly(15.4, 15.0, 15.3);
+        assertThat(workshop.traces().read(other).packVolts()).containsExactly(16.0, 15.5, 16.0);
+        assertThatThrownBy(() -> workshop.traces().add("P08", file, second, TraceProgress.NONE))
+                .hasMessageContaining("in this book already");
+        assertThat(workshop.keeping().verify()).isEmpty();
+    }
+
+    @Test
+    void everyRefusalLeavesNothingBehind() throws IOException {
+        Files.write(folder.resolve("photo.csv"), new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 0, 0, 0});
+        assertThatThrownBy(() -> add(folder.resolve("photo.csv"))).hasMessageContaining("photo.csv is a JPEG picture");
+        Path pack = write("pack6.csv", "time_s,volts\n0,25.0\n1,25.0\n2,24.9\n");
+        assertThatThrownBy(() -> add(pack))
+                .hasMessageContaining("the log's volts reach 25.00 V, 6.25 V a cell for the 4 cells of P07");
+        Path eight = write("eight.csv", "time_s,c1,c2,c3,c4,c5,c6,c7,c8\n0,4,4,4,4,4,4,4,4\n1,4,4,4,4,4,4,4,4\n");
+        assertThatThrownBy(() -> add(eight))
+                .hasMessageContaining("If it is of two packs side by side, map the cells of");
+        Path words = write("words.csv", "time_s,volts,height\n0,NaN,3\n1,nan,4\n");
+        assertThatThrownBy(() -> add(words)).hasMessageContaining("no row with volts or current");
+        assertNothingKept();
+    }
+
+    @Test
+    void keepsVoltsAloneAndConstantColumnsAndSaysWhatCannotBeKnown() {
+        TraceRecord volts = add(write("volts.csv", "time_s,volts\n0,16.0\n1,15.9\n2,15.8\n"))
+                .record();
+        assertThat(volts.hasCurrent()).isFalse();
+        assertThat(volts.resistances()).isEmpty();
+        assertThat(volts.remarks())
+                .anyMatch(remark -> remark.startsWith("no current was logged: charge, energy and resistance cannot"));
+        Path still = write("still.csv", "time_s,volts,amps\n" + rows(0, 200, 15.2));
+        TraceRecord constant = workshop.traces()
+                .add("P07", still, new TraceChoices("", "discharge", "", "", ""), TraceProgress.NONE)
+                .trace()
+                .record();
+        assertThat(constant.remarks())
+                .contains("pack volts never changes in 200 samples: the sensor may not be connected.");
+    }
+
+    private void assertNothingKept() {
+        assertThat(workshop.traces().list()).isEmpty();
+        assertThat(workshop.history().recent(0, 10)).hasSize(2);
+        assertThat(folder.resolve("book").resolve("logs"))
+                .satisfiesAnyOf(
+                        logs -> assertThat(logs).doesNotExist(),
+                        logs -> assertThat(logs).isEmptyDirectory());
+    }
+
     @Test
     void readsTheNextLogOfASourceAsTheFirst() {
         Path first = write("first.csv", "zeit,U,X1\n0,16.0,0\n1,16.0,0\n2,16,0\n");
-        TraceChoices said = new TraceChoices("time=1:s,amps=X1:mA", "charge", "", "first");
+        TraceChoices said = new TraceChoices("time=1:s,amps=X1:mA", "charge", "", "first", "");
         workshop.traces().add("P07", first, said, TraceProgress.NONE);
         Path second = write("second.csv", "zeit,U,X1\n0,16.0,500\n1,16.1,500\n");
         TracePreview preview = workshop.traces().preview(second, TraceChoices.NONE);

@@ -15,7 +15,7 @@ final class ColumnNames {
     private static final Pattern SLASH = Pattern.compile("^(.*\\S)\\s*/\\s*(\\S+)$");
     private static final Pattern TAIL = Pattern.compile("^(.+)[ _]([^ _]+)$");
     private static final Pattern CELL = Pattern.compile(
-            "^(?:cell|zelle|c|vc|u|v|cellvolts?|cellvoltage|cellv|zellspannung)[ _#.-]*(\\d{1,2})(?:[ _-]*(?:volts?|voltage|spannung|v|u))?$");
+            "^(?:(?:(?:pack|battery|batt?|akku) ?)?[a-z0-9] (?=cell|zelle))?(?:cell|zelle|c|vc|u|v|cellvolts?|cellvoltage|cellv|zellspannung)[ _#.-]*(\\d{1,2})(?:[ _-]*(?:volts?|voltage|spannung|v|u))?$");
 
     private static final List<String> NOT_OF_THE_PACK = List.of(
             "bec",
@@ -94,7 +94,7 @@ final class ColumnNames {
 
     /** A heading that says only "battery" or nothing but a unit. */
     private static Column byUnit(Column column, String words, Optional<ColumnUnit> unit) {
-        if (unit.isPresent() && words.matches("|batt?|battery|akku|pack|flight pack")) {
+        if (unit.isPresent() && words.matches("|(?:batt?|battery|akku|pack|flight pack)? ?[a-z0-9]?")) {
             if (isVolts(unit.get())) {
                 return column.as(ColumnRole.PACK_VOLTS, 0, unit.get());
             }

@@ -40,9 +40,24 @@ public final class LogPreview {
         int lineEnd = beginning.lastIndexOf('\n', Math.min(HEAD_CHARACTERS, beginning.length()));
         String head = beginning.length() > HEAD_CHARACTERS && lineEnd > 0 ? beginning.substring(0, lineEnd) : beginning;
         DialectSniffer.Found found = DialectSniffer.sniff(file.name(), head, encoding);
-        List<Column> columns = saved != null && matches(saved, found) ? saved.columns() : recognise(found);
+        boolean known = saved != null && matches(saved, found);
+        List<Column> columns = known ? saved.columns() : recognise(found);
         Mapping mapping = new Mapping(choices.over(columns), PositiveCurrent.UNCLEAR);
-        return withSign(file.name(), found, mapping, choices, saved, beginning);
+        Preview preview = withSign(file.name(), found, mapping, choices, saved, beginning);
+        boolean told = known || choices.columns().stream().anyMatch(LogPreview::isOfAPack);
+        return told
+                ? preview
+                : SeveralPacks.question(file.name(), every(found), found.rows())
+                        .map(preview::asking)
+                        .orElse(preview);
+    }
+
+    /** Whether a choice tells packs apart: any but that of time and temperature. */
+    private static boolean isOfAPack(ReadingChoices.Choice choice) {
+        return choice.role() == ColumnRole.PACK_VOLTS
+                || choice.role() == ColumnRole.CELL_VOLTS
+                || choice.role() == ColumnRole.AMPS
+                || choice.role() == ColumnRole.UNUSED;
     }
 
     private static String read(LogText.Opened text) throws IOException {
@@ -63,13 +78,18 @@ public final class LogPreview {
     }
 
     private static List<Column> recognise(DialectSniffer.Found found) {
+        return onlyFirst(every(found));
+    }
+
+    /** Every column by itself: two may be taken for the same. */
+    private static List<Column> every(DialectSniffer.Found found) {
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < found.headings().size(); i++) {
             Column column = ColumnNames.recognise(
                     i, found.headings().get(i), found.units().get(i));
             columns.add(byFigures(column, found));
         }
-        return onlyFirst(columns);
+        return columns;
     }
 
     /** Settles from the figures what a heading leaves open: stamps, and milli or not. */

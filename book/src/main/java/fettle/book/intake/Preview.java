@@ -1,5 +1,6 @@
 package fettle.book.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,5 +18,12 @@ public record Preview(
     public Preview {
         rows = List.copyOf(rows);
         questions = List.copyOf(questions);
+    }
+
+    /** The same with one more question. */
+    Preview asking(String question) {
+        List<String> more = new ArrayList<>(questions);
+        more.add(question);
+        return new Preview(file, dialect, mapping, why, rows, more);
     }
 }

@@ -89,7 +89,7 @@ public final class TraceReader {
     private void run(ReadingProgress progress) {
         if (!preview.questions().isEmpty()) {
             throw new InputException(preview.questions().stream()
-                    .map(question -> new Fault("sign", question))
+                    .map(question -> new Fault("columns", question))
                     .toList());
         }
         try (LogText.Opened text = LogText.open(file, progress);

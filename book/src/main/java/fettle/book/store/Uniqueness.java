@@ -36,11 +36,13 @@ final class Uniqueness {
         }
     }
 
-    /** The same log twice is one trace. */
+    /** The same log twice is one trace of a pack. */
     private static void requireFile(Handle handle, Row row, @Nullable Long ownId) {
         new ItemTable(handle, Kind.TRACE)
-                .where("withdrawn = 0 AND file_sha256 = ?", row.text("file_sha256")).keySet().stream()
-                        .filter(id -> !id.equals(ownId))
+                .where("withdrawn = 0 AND file_sha256 = ?", row.text("file_sha256")).entrySet().stream()
+                        .filter(other -> !other.getKey().equals(ownId)
+                                && other.getValue().whole("pack_id") == row.whole("pack_id"))
+                        .map(Map.Entry::getKey)
                         .findFirst()
                         .ifPresent(id -> {
                             throw new InputException(

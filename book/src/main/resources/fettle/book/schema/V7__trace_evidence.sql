@@ -25,3 +25,7 @@ CREATE TABLE pack_trace_resistance (
 
 -- The logs themselves now stand in files beside the book; before this runs, the program has moved them there.
 DROP TABLE trace_file_part;
+
+-- A log of two packs side by side is a trace of each, read by other columns.
+DROP INDEX pack_trace_by_file;
+CREATE UNIQUE INDEX pack_trace_by_file ON pack_trace (file_sha256, pack_id) WHERE withdrawn = 0;

@@ -101,8 +101,8 @@ final class ReadingSpeed {
     }
 
     private static void review(LogFile log) {
-        TraceRecorder recorder =
-                new TraceRecorder(new TraceLimits(1, 3.0, 4.2, 20.0, 2.0, 333.15, 273.15, 318.15), "P01");
+        TraceRecorder recorder = new TraceRecorder(
+                new TraceLimits(1, 3.0, 4.2, 20.0, 2.0, 333.15, 273.15, 318.15), "P01", TraceRecorder.Swaps.ASK);
         TraceReader.readParts(
                 log,
                 LogPreview.of(log, ReadingChoices.NONE, null),

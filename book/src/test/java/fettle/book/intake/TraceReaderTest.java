@@ -292,6 +292,74 @@ final class TraceReaderTest {
     }
 
     @Test
+    void asksWhichColumnsAreWhoseWhereTwoPacksAreLoggedSideBySide() {
+        TextLog log = TextLog.of(
+                "time_s,A volts,A current,B volts,B current", "0,12.4,1,16.0,2", "1,12.0,6,15.5,9", "2,12.3,2,16.0,2");
+        assertThatThrownBy(log::read)
+                .isInstanceOf(InputException.class)
+                .hasMessage("flight.csv looks like a log of two packs side by side: column 2 (A volts), column 3 (A"
+                        + " current) of one, column 4 (B volts), column 5 (B current) of the other. Add it once for each"
+                        + " pack with the columns that are its own, --columns volts=2,amps=3 for the one and --columns"
+                        + " volts=4,amps=5 for the other.");
+        Trace second = log.read(log.preview("volts=4,amps=5", null)).trace();
+        assertThat(second.packVolts()).containsExactly(16.0, 15.5, 16.0);
+        assertThat(second.currentAmps()).containsExactly(2, 9, 2);
+        TextLog alike = TextLog.of("time_s;A cell 1;A cell 2;B cell 1;B cell 2", "0;4;4;3;3", "1;4;4;3;3");
+        assertThat(alike.preview().questions())
+                .singleElement()
+                .asString()
+                .contains("--columns cell1=2,cell2=3 for the one and --columns cell1=4,cell2=5 for the other");
+    }
+
+    @Test
+    void asksForTheLogToBeCutWhereItsRowsNameSeveralPacks() {
+        TextLog log = TextLog.of("time_s,pack,volts", "0,A,12.4", "1,A,12.3", "2,B,16.1", "3,B,16.0");
+        assertThatThrownBy(log::read)
+                .hasMessage("flight.csv has rows of several packs: column 2 (pack) says A, B. Cut the file so that each"
+                        + " has the rows of one pack, and add each to its own. If it says something else, say"
+                        + " unused=2.");
+        assertThat(log.read(log.preview("unused=2", null)).trace().size()).isEqualTo(4);
+        assertThat(TextLog.of("time_s,pack,volts", "0,A,12.4", "1,A,12.3")
+                        .preview()
+                        .questions())
+                .isEmpty();
+    }
+
+    @Test
+    void aCurrentOfTheMotorBesideTheBatteryIsNoSecondPack() {
+        TextLog log = TextLog.of("time_s,volts,current,motor current", "0,12.4,1,1", "1,12.0,6,5", "2,12.3,2,2");
+        assertThat(log.preview().questions()).isEmpty();
+    }
+
+    @Test
+    void aColumnOfWordsForNoNumberIsAsIfItWereNotLogged() {
+        Trace trace = TextLog.of("time_s,volts,temperature_C", "0,12.4,NaN", "1,12.0,nan", "2,12.3,")
+                .read()
+                .trace();
+        assertThat(trace.hasTemperature()).isFalse();
+        assertThatThrownBy(() -> TextLog.of("time_s,volts,height", "0,NaN,3", "1,NaN,4", "2,NaN,5")
+                        .read())
+                .hasMessageContaining("has no row with volts or current in it");
+    }
+
+    /** Ten million rows that exist only while they are read: what is held at once stays at one part. */
+    @Test
+    void readsTenMillionRowsInPartsOfBoundedLength() {
+        long[] seen = new long[2];
+        LogFile log = new GeneratedLog(10_000_000);
+        TraceReader.readParts(
+                log, LogPreview.of(log, ReadingChoices.NONE, null), ZoneOffset.UTC, ReadingProgress.NONE, part -> {
+                    seen[0] += part.size();
+                    seen[1] = Math.max(seen[1], part.size());
+                });
+        assertThat(seen[0]).isEqualTo(10_000_000);
+        assertThat(seen[1]).isEqualTo(500_000);
+        assertThatThrownBy(() -> TraceReader.read(
+                        log, LogPreview.of(log, ReadingChoices.NONE, null), ZoneOffset.UTC, ReadingProgress.NONE))
+                .hasMessageContaining("too many to hold at once");
+    }
+
+    @Test
     void takesAPersonsWordOverTheHeadings() {
         TextLog log = TextLog.of("time_s,volts,Motor volts,amps", "0,5.0,12.4,1", "1,5.0,12.0,6", "2,5.0,12.3,2");
         Preview preview = log.preview("volts=Motor volts:V", PositiveCurrent.DISCHARGES);

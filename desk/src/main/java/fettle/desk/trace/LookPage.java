@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
  * @param questions what must be said before it can be kept
  * @param zone zone of its clock, as typed
  * @param note note, as typed
+ * @param onePack whether it was said to be all one pack
  * @param faults why it was refused; none if it was not
  */
 public record LookPage(
@@ -31,6 +32,7 @@ public record LookPage(
         List<String> questions,
         String zone,
         String note,
+        boolean onePack,
         List<String> faults) {
     private static final int MOST_CELLS = 24;
 
@@ -70,6 +72,7 @@ public record LookPage(
                 preview.questions(),
                 choices.zone(),
                 choices.note(),
+                choices.packs().equals("one"),
                 faults);
     }
 

@@ -64,8 +64,8 @@ public final class TraceApi {
         if (name.isBlank()) {
             throw new InputException("name", "the log has no name. Say it in the address, e.g. ?name=flight.csv.");
         }
-        TraceChoices said =
-                new TraceChoices(word(ctx, "columns"), word(ctx, "positive"), word(ctx, "zone"), word(ctx, "note"));
+        TraceChoices said = new TraceChoices(
+                word(ctx, "columns"), word(ctx, "positive"), word(ctx, "zone"), word(ctx, "note"), word(ctx, "packs"));
         String token;
         try (InputStream body = ctx.bodyInputStream()) {
             token = pending.take(name, body);

@@ -95,7 +95,8 @@ public final class TraceHandler {
                 columns(ctx),
                 word(ctx.formParam("positive")),
                 word(ctx.formParam("zone")),
-                word(ctx.formParam("note")));
+                word(ctx.formParam("note")),
+                word(ctx.formParam("packs")));
         try {
             TraceAdded added = workshop.traces().add(pack, pending.find(token), choices, TraceProgress.NONE);
             pending.drop(token);

@@ -9,19 +9,16 @@ final class Oddities {
     private static final double STUCK_SECONDS = 60;
     private static final int STUCK_SAMPLES = 20;
     private static final double JUMP_SHARE = 0.02;
-    private static final double SWAP_SHARE = 0.05;
 
     private final Trace trace;
-    private final List<Segment> segments;
     private final List<String> found = new ArrayList<>();
 
-    private Oddities(Trace trace, List<Segment> segments) {
+    private Oddities(Trace trace) {
         this.trace = trace;
-        this.segments = segments;
     }
 
     static List<String> of(Trace trace, List<Segment> segments) {
-        Oddities oddities = new Oddities(trace, segments);
+        Oddities oddities = new Oddities(trace);
         oddities.missing();
         oddities.constant("pack volts", trace.packVolts());
         oddities.constant("current", trace.currentAmps());
@@ -30,7 +27,7 @@ final class Oddities {
             oddities.constant("cell " + cell + "'s volts", trace.cellVolts()[cell - 1]);
         }
         oddities.stuckCurrent();
-        oddities.swaps();
+        PackSwap.first(trace, segments).ifPresent(swap -> oddities.found.add(swap.sentence() + "."));
         return List.copyOf(oddities.found);
     }
 
@@ -95,32 +92,5 @@ final class Oddities {
             }
         }
         return false;
-    }
-
-    /** Rest volts that jump across a gap with no charge seen between. */
-    private void swaps() {
-        if (!trace.hasVolts()) {
-            return;
-        }
-        for (int i = 1; i < segments.size(); i++) {
-            Segment before = segments.get(i - 1);
-            Segment after = segments.get(i);
-            if (before.kind().isCharge() || after.kind().isLoaded()) {
-                continue;
-            }
-            double last = trace.packVolts()[before.to() - 1];
-            double first = trace.packVolts()[after.from()];
-            boolean gap =
-                    trace.timeSeconds()[after.from()] - trace.timeSeconds()[before.to() - 1] > Gaps.limitSeconds(trace);
-            if (gap && first > last * (1 + SWAP_SHARE)) {
-                found.add(String.format(
-                        Locale.ROOT,
-                        "volts at rest rise from %.2f to %.2f V across the gap at %.0f s with no charge seen: another pack,"
-                                + " or a charge that was not logged.",
-                        last,
-                        first,
-                        trace.timeSeconds()[after.from()]));
-            }
-        }
     }
 }

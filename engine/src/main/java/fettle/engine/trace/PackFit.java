@@ -26,7 +26,11 @@ public final class PackFit {
             throw new InputException(
                     "cells",
                     "the log has " + trace.cells() + (trace.cells() == 1 ? " cell; " : " cells; ") + tag + " has "
-                            + cells + " in series. Choose the pack it was taken of, or map fewer columns to cells.");
+                            + cells + " in series. "
+                            + (trace.cells() == 2 * cells
+                                    ? "If it is of two packs side by side, map the cells of one to cell 1 to " + cells
+                                            + " and leave the others unused."
+                                    : "Choose the pack it was taken of, or map fewer columns to cells."));
         }
         if (!trace.hasVolts()) {
             return;

@@ -1,6 +1,7 @@
 package fettle.engine.trace;
 
 import fettle.engine.units.Estimate;
+import fettle.engine.units.InputException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * only shows across a part's border, such as a step of resistance within sixteen load steps of it.
  */
 public final class TraceRecorder {
+    private final Swaps swaps;
     private final TraceLimits limits;
     private final String tag;
     private final List<SegmentRecord> segments = new ArrayList<>();
@@ -36,8 +38,17 @@ public final class TraceRecorder {
     private double offsetSum;
     private double offsetSeconds;
 
+    /** What is said of volts that look as if the log went on with another pack. */
+    public enum Swaps {
+        /** Nothing yet: the log is refused, and a person asked. */
+        ASK,
+        /** It is one pack, charged in between without a log. */
+        ONE_PACK
+    }
+
     /** @param tag the pack's tag, for refusals */
-    public TraceRecorder(TraceLimits limits, String tag) {
+    public TraceRecorder(TraceLimits limits, String tag, Swaps swaps) {
+        this.swaps = swaps;
         this.limits = limits;
         this.tag = tag;
     }
@@ -52,6 +63,7 @@ public final class TraceRecorder {
         Trace before = last;
         Trace joined = before == null ? part : join(before, part);
         TraceReview review = TraceReview.of(joined, limits);
+        refuseSwap(joined, review.segments());
         record(joined, review);
         if (before == null) {
             firstSeconds = part.timeSeconds()[0];
@@ -62,6 +74,19 @@ public final class TraceRecorder {
         samples += part.size();
         lastSeconds = part.timeSeconds()[part.size() - 1];
         last = part.part(part.size() - 1, part.size());
+    }
+
+    private void refuseSwap(Trace trace, List<Segment> segments) {
+        if (swaps == Swaps.ONE_PACK) {
+            return;
+        }
+        PackSwap.first(trace, segments).ifPresent(swap -> {
+            throw new InputException(
+                    "packs",
+                    swap.sentence() + ". If it is all " + tag + ", say so (--one-pack); else cut the log before sample "
+                            + (samples + swap.sample() + (last == null ? 1 : 0))
+                            + " and add each part to the pack it is of.");
+        });
     }
 
     private void record(Trace trace, TraceReview review) {

@@ -15,9 +15,9 @@ final class TraceRecorderTest {
         Trace whole =
                 MeasuredTraces.read("battery/pouch-33ah-pulses/cycles_1C.csv", MeasuredTraces.Sign.DISCHARGE_NEGATIVE);
         TraceLimits limits = new TraceLimits(1, 2.5, 4.2, 40.0, 20.0, 333.15, 273.15, 318.15);
-        TraceRecorder one = new TraceRecorder(limits, "P01");
+        TraceRecorder one = new TraceRecorder(limits, "P01", TraceRecorder.Swaps.ASK);
         one.add(whole);
-        TraceRecorder parts = new TraceRecorder(limits, "P01");
+        TraceRecorder parts = new TraceRecorder(limits, "P01", TraceRecorder.Swaps.ASK);
         parts.add(whole.part(0, 700));
         parts.add(whole.part(700, 1500));
         parts.add(whole.part(1500, whole.size()));
