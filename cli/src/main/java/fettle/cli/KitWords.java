@@ -68,7 +68,11 @@ final class KitWords {
 
     /** Adds the words to the command line. */
     static void addTo(CommandLine root) {
-        root.addSubcommand("pack", word(PACK, new PackShowWord(), PackFields::new));
+        root.addSubcommand(
+                "pack",
+                word(PACK, new PackShowWord(), PackFields::new)
+                        .addSubcommand(new PackLabelWord())
+                        .addSubcommand(new PackPassportWord()));
         root.addSubcommand("craft", word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));

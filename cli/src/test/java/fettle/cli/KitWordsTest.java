@@ -138,7 +138,7 @@ final class KitWordsTest {
 
     @Test
     void saysWhatAGroupOfWordsCanDo() {
-        misused(shell.line("pack"), "list|show|add|edit|retire|restore");
+        misused(shell.line("pack"), "list|show|add|edit|retire|restore|label|passport");
     }
 
     @Test

@@ -30,6 +30,7 @@ final class SameShapesTest {
             entry("today", "api/review"),
             entry("pack list --all", "api/packs"),
             entry("pack show P02", "api/packs/P02"),
+            entry("pack label P02 P03 --sheet a4-70x36", "api/labels?pack=P02&pack=P03&sheet=a4-70x36"),
             entry("craft list --all", "api/craft"),
             entry("craft show Harrier", "api/craft/Harrier"),
             entry("charger list --all", "api/chargers"),

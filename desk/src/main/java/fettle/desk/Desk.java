@@ -8,7 +8,9 @@ import fettle.desk.frame.Troubles;
 import fettle.desk.guard.Guard;
 import fettle.desk.journal.JournalHandler;
 import fettle.desk.kit.KitHandler;
+import fettle.desk.label.LabelsHandler;
 import fettle.desk.pack.PackHandler;
+import fettle.desk.passport.PassportHandler;
 import fettle.desk.rules.RulesHandler;
 import fettle.desk.setup.SetUpsHandler;
 import fettle.desk.today.TodayHandler;
@@ -71,6 +73,8 @@ public final class Desk implements AutoCloseable {
         new EntryHandler(workshop.entries(), pages).addTo(routes);
         new KitHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);
+        new LabelsHandler(workshop, pages).addTo(routes);
+        new PassportHandler(workshop, pages).addTo(routes);
         new TraceHandler(workshop, pages).addTo(routes);
         new SetUpsHandler(workshop, pages).addTo(routes);
         new RulesHandler(workshop.rules(), pages).addTo(routes);

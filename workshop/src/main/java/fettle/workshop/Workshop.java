@@ -112,6 +112,10 @@ public final class Workshop implements AutoCloseable {
         return new Traces(ledger, packs, rules);
     }
 
+    public Labels labels() {
+        return new Labels(packs, rules);
+    }
+
     public Rules rules() {
         return rules;
     }

@@ -3,6 +3,7 @@ package fettle.desk.api;
 import fettle.desk.json.Shapes;
 import fettle.desk.kit.ItemKind;
 import fettle.desk.kit.ItemKinds;
+import fettle.desk.label.LabelsHandler;
 import fettle.desk.trace.TraceApi;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.rule.RuleOverride;
@@ -40,6 +41,7 @@ public final class Api {
                 "/api/packs/{name}", ctx -> Json.answer(ctx, workshop.review().pack(ctx.pathParam("name"))));
         ItemKinds.all().forEach(kind -> addShelf(routes, kind));
         addRules(routes);
+        routes.get("/api/labels", ctx -> Json.answer(ctx, LabelsHandler.asked(workshop, ctx)));
         routes.get("/api/worksheets", ctx -> Json.answer(ctx, Worksheets.all()));
         routes.post(
                 "/api/worksheets/{name}",

@@ -50,6 +50,11 @@ public final class Figures {
         return (thisYear ? THIS_YEAR : ANY_YEAR).format(moment);
     }
 
+    /** A moment with its year, for what is kept on paper. */
+    public String dated(Instant instant) {
+        return ANY_YEAR.format(instant.atZone(clock.getZone()));
+    }
+
     /** A month far ahead or back, e.g. {@code Oct 2027}: forecasts tell no better. */
     public String month(Instant instant) {
         return MONTH.format(instant.atZone(clock.getZone()));

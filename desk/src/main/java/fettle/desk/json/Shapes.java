@@ -36,6 +36,8 @@ import fettle.engine.units.Estimate;
 import fettle.engine.units.Fault;
 import fettle.engine.working.CitationStatus;
 import fettle.workshop.EntryPreview;
+import fettle.workshop.label.LabelGrid;
+import fettle.workshop.label.LabelRun;
 import fettle.workshop.worksheet.Worksheet;
 import fettle.workshop.worksheet.WorksheetField;
 import java.io.IOException;
@@ -69,6 +71,7 @@ public final class Shapes {
                 .addMixIn(EntryPreview.class, EntryPreviewShape.class)
                 .addMixIn(Worksheet.class, WorksheetShape.class)
                 .addMixIn(Linkage.class, LinkageShape.class)
+                .addMixIn(LabelRun.class, LabelRunShape.class)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .build();
     }
@@ -85,6 +88,7 @@ public final class Shapes {
     private static SimpleModule labels() {
         SimpleModule module = new SimpleModule("labels");
         label(module, Chemistry.class, Chemistry::label);
+        label(module, LabelGrid.class, LabelGrid::key);
         label(module, CraftKind.class, CraftKind::label);
         label(module, SourceKind.class, SourceKind::label);
         label(module, CitationStatus.class, CitationStatus::label);
@@ -168,6 +172,12 @@ public final class Shapes {
     private interface EntryPreviewShape {
         @JsonProperty("canSave")
         boolean canSave();
+    }
+
+    /** Adds how many sheets of paper are needed. */
+    private interface LabelRunShape {
+        @JsonProperty("sheets")
+        int sheets();
     }
 
     /** Shows what a worksheet asks, and leaves its sum out. */

@@ -77,7 +77,8 @@ public record PackPage(
     /** One log: its number, what passed, and each exception in a sentence. */
     public record TraceRow(long id, String when, String passed, List<String> exceptions) {}
 
-    static PackPage of(PackFile file, List<KeptTrace> traces, Figures figures) {
+    /** What the page shows of a pack. */
+    public static PackPage of(PackFile file, List<KeptTrace> traces, Figures figures) {
         Assessment found = file.review().assessment();
         Pack pack = found.pack();
         List<PastEvent> past = PastEvent.newestFirst(file.history(), file.exceptions(), figures);

@@ -21,6 +21,12 @@ document.addEventListener("click", (event) => {
   }
 });
 
+document.addEventListener("click", (event) => {
+  if (event.target.closest("[data-print]")) {
+    window.print();
+  }
+});
+
 // A change that was refused opens the page at its first marked field.
 document.querySelector("[aria-invalid=true]")?.focus();
 
