@@ -5,6 +5,7 @@ import fettle.engine.health.PackHealth;
 import fettle.engine.health.capacity.CapacityReport;
 import fettle.engine.health.capacity.Influence;
 import fettle.engine.health.forecast.Crossing;
+import fettle.engine.health.forecast.UseScenario;
 import fettle.engine.health.leakage.CellLeak;
 import fettle.engine.units.TradeUnit;
 import java.time.ZoneId;
@@ -52,6 +53,20 @@ final class HealthText {
         }
         ageing("capacity", health.capacityAgeing(), zone, lines);
         ageing("resistance", health.resistanceAgeing(), zone, lines);
+        otherwise(health.capacityAgeing(), lines);
+    }
+
+    private static void otherwise(@Nullable Ageing ageing, List<String> lines) {
+        if (ageing == null || !(ageing.trend().cyclesPerDay() > 0)) {
+            return;
+        }
+        for (UseScenario scenario : UseScenario.ASKED) {
+            Crossing left = ageing.crossingIf(scenario);
+            lines.addAll(Wrapped.lines(
+                    "",
+                    scenario.change() + ", after " + cycles(left.median()) + " cycles more, 95 % interval "
+                            + cycles(left.low()) + " to " + cycles(left.high())));
+        }
     }
 
     private static String loss(CellLeak leak) {

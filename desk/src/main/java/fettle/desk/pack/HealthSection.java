@@ -6,6 +6,8 @@ import fettle.engine.health.PackHealth;
 import fettle.engine.health.capacity.CapacityReport;
 import fettle.engine.health.capacity.Influence;
 import fettle.engine.health.forecast.Crossing;
+import fettle.engine.health.forecast.UseEffect;
+import fettle.engine.health.forecast.UseScenario;
 import fettle.engine.health.leakage.CellLeak;
 import fettle.engine.units.Driver;
 import fettle.engine.units.TradeUnit;
@@ -85,6 +87,7 @@ public record HealthSection(
         }
         ageing("capacity", health.capacityAgeing(), figures, numbers);
         ageing("resistance", health.resistanceAgeing(), figures, numbers);
+        otherwise(health.capacityAgeing(), numbers);
         return numbers;
     }
 
@@ -103,6 +106,22 @@ public record HealthSection(
                 date(ageing, crossing.median(), figures) + ", 95 % interval " + date(ageing, crossing.low(), figures)
                         + " to " + date(ageing, crossing.high(), figures),
                 ""));
+    }
+
+    private static void otherwise(@Nullable Ageing ageing, List<PackPage.Figure> numbers) {
+        if (ageing == null || !(ageing.trend().cyclesPerDay() > 0)) {
+            return;
+        }
+        for (UseScenario scenario : UseScenario.ASKED) {
+            Crossing crossing = ageing.crossingIf(scenario);
+            UseEffect effect = scenario.effect();
+            numbers.add(new PackPage.Figure(
+                    "cycles left by capacity, " + scenario.change(),
+                    cycles(crossing.median()) + ", 95 % interval " + cycles(crossing.low()) + " to "
+                            + cycles(crossing.high()),
+                    "wear at rest, " + TradeUnit.PERCENT.print(effect.rest(), 0) + " of now, and in use, "
+                            + TradeUnit.PERCENT.print(effect.cycling(), 0)));
+        }
     }
 
     private static String cycles(double cycles) {

@@ -3,6 +3,7 @@ package fettle.engine.health;
 import fettle.engine.health.forecast.Crossing;
 import fettle.engine.health.forecast.FadeTrend;
 import fettle.engine.health.forecast.HealthPoint;
+import fettle.engine.health.forecast.UseScenario;
 import fettle.engine.units.TradeUnit;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,6 +31,11 @@ public record Ageing(Instant began, List<HealthPoint> points, FadeTrend trend, d
 
     static Ageing of(Instant began, List<HealthPoint> points, FadeTrend trend, double limitShare) {
         return new Ageing(began, points, trend, limitShare, trend.crossing(limitShare));
+    }
+
+    /** When it would cross the limit if use changed now. */
+    public Crossing crossingIf(UseScenario scenario) {
+        return trend.crossing(limitShare, scenario.effect());
     }
 
     /** The date so many cycles after the last reading, at the pace of the record; empty if never or not told. */

@@ -21,7 +21,10 @@ public final class FadeTrend {
     private static final double REST_DAYS = 0.5; // shorter breaks are part of cycling
     private static final double REST_MEMORY_DAYS = 2; // most of a recovery is there after two days
     private static final double LONGEST_CYCLES = 5000;
-    private static final double TWO_SIDED_95 = 1.959964;
+    /** Scatter known from two cells, a few independent stretches each: intervals are Student's, not normal. */
+    static final int FREEDOM = 5;
+
+    private static final double TWO_SIDED_95 = 2.570582; // Student's t, 5 degrees of freedom
     private static final double FIRST_LEVEL_DEVIATION = 0.01;
     private static final double FIRST_RECOVERY_DEVIATION = 0.003;
 
@@ -119,22 +122,41 @@ public final class FadeTrend {
 
     /** Health expected so many cycles on, as a reading would show it, used at the pace of the record. */
     public Estimate after(double cycles) {
+        return after(cycles, UseEffect.NONE);
+    }
+
+    /** The same when use changes now. */
+    public Estimate after(double cycles, UseEffect effect) {
         double[] then = state.clone();
         double[][] spread = copy(covariance);
-        advance(then, spread, cycles, daysFor(cycles), belief);
+        double days = daysFor(cycles);
+        double byCycles = state[1] * cycles;
+        double byDays = belief.perDay() * days;
+        advance(then, spread, cycles, days, belief);
+        double level = then[0]
+                - byCycles * (effect.cycling().value() - 1)
+                - byDays * (effect.rest().value() - 1);
         double variance = spread[0][0] + 2 * spread[0][2] + spread[2][2] + belief.reading() * belief.reading();
-        return new Estimate(then[0] + then[2], Math.sqrt(variance), List.of());
+        double doubt = Math.hypot(
+                byCycles * effect.cycling().standardDeviation(),
+                byDays * effect.rest().standardDeviation());
+        return new Estimate(level + then[2], Math.hypot(Math.sqrt(variance), doubt), List.of());
     }
 
     /** When readings first fall below a share of new. */
     public Crossing crossing(double share) {
+        return crossing(share, UseEffect.NONE);
+    }
+
+    /** The same when use changes now. */
+    public Crossing crossing(double share, UseEffect effect) {
         double[] steps = new double[3];
         Arrays.fill(steps, Double.POSITIVE_INFINITY);
         double[] needed = {-TWO_SIDED_95, 0, TWO_SIDED_95};
         int next = 0;
         int stride = 1;
         for (int cycles = 1; cycles <= LONGEST_CYCLES && next < needed.length; cycles += stride) {
-            Estimate then = after(cycles);
+            Estimate then = after(cycles, effect);
             double below = (share - then.value()) / then.standardDeviation();
             while (next < needed.length && below >= needed[next]) {
                 steps[next++] = cycles;

@@ -27,6 +27,32 @@ public enum ShelfFade {
         public double lossShare(double days, double kelvins, double charge, double restVolts) {
             return 75.4 * Math.exp(-3340 / kelvins) * Math.exp(353 * charge / kelvins) * Math.pow(days, 0.512);
         }
+    },
+    /**
+     * NMC pouch of 75 Ah: loss = 2.66·10⁷·exp(−17.8/Tn)·exp(−5.21 Un/Tn)·d^0.357, Tn = T/308.15 K, Un = Ua/0.123 V, Ua the volts of
+     * graphite at that charge, straight between the four published.
+     *
+     * @see "K. Smith et al., American Control Conference 2017; parameters as in BLAST-Lite"
+     */
+    NMC_POUCH {
+        private static final double[] CHARGE = {0.3, 0.5, 0.8, 1.0};
+        private static final double[] GRAPHITE_VOLTS = {0.1489, 0.1233, 0.0943, 0.0864};
+
+        @Override
+        public double lossShare(double days, double kelvins, double charge, double restVolts) {
+            double relative = kelvins / 308.15;
+            double graphite = graphiteVolts(charge) / 0.123;
+            return 2.66e7 * Math.exp(-17.8 / relative) * Math.exp(-5.21 * graphite / relative) * Math.pow(days, 0.357);
+        }
+
+        private double graphiteVolts(double charge) {
+            int at = 0;
+            while (at < CHARGE.length - 2 && charge > CHARGE[at + 1]) {
+                at++;
+            }
+            double share = Math.max(0, Math.min(1, (charge - CHARGE[at]) / (CHARGE[at + 1] - CHARGE[at])));
+            return GRAPHITE_VOLTS[at] + share * (GRAPHITE_VOLTS[at + 1] - GRAPHITE_VOLTS[at]);
+        }
     };
 
     /**

@@ -67,7 +67,7 @@ class ChargeFilterAgainstOpenDataTest {
 
     private double start(String profile, Trace trace) {
         // us06 starts at rest; mixed1 is logged from the first loaded row of a full cell
-        return profile.startsWith("us06") ? cell.rest().charge(trace.packVolts()[0]) : 1;
+        return profile.startsWith("us06") ? Math.min(1, cell.rest().charge(trace.packVolts()[0])) : 1;
     }
 
     private static double count(Trace trace, int row) {
