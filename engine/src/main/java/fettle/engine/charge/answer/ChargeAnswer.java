@@ -84,8 +84,9 @@ public record ChargeAnswer(
     public static ChargeAnswer of(PackModel pack, Limits limits, ChargeMeans means) {
         refuseUnlessChargeable(pack, limits);
         double cellVolts = limits.si(Quantity.CHARGE_LIMIT);
-        List<Estimate> figures = Spreading.of(pack, variant -> figures(ChargeRun.of(variant, cellVolts, means), means));
         ChargeRun run = ChargeRun.of(pack, cellVolts, means);
+        List<Estimate> figures = Spreading.around(
+                figures(run, means), pack, variant -> figures(ChargeRun.of(variant, cellVolts, means), means));
         return new ChargeAnswer(
                 figures.get(0),
                 figures.get(1),

@@ -45,6 +45,7 @@ public record StorageAnswer(
         Working working) {
     private static final double STEP_SECONDS = 2;
     private static final double ROUNDING = 1e-6;
+    private static final double LEAST_COULOMBS = 1e-6;
 
     public StorageAnswer {
         cellCharges = List.copyOf(cellCharges);
@@ -64,8 +65,12 @@ public record StorageAnswer(
         double volts = pack.cells().size() * pack.chemistry().nominalVolts();
         boolean byPower = watts / volts < means.amps();
         double amps = byPower ? watts / volts : means.amps();
-        List<Estimate> figures = Spreading.of(pack, variant -> figures(variant, band, amps));
-        List<Double> after = after(pack, coulombs, amps);
+        Optional<Summary> run = run(pack, coulombs, amps);
+        List<Estimate> figures = Spreading.around(figures(coulombs, run), pack, variant -> {
+            double variantCoulombs = band.coulombsToDraw(variant);
+            return figures(variantCoulombs, run(variant, variantCoulombs, amps));
+        });
+        List<Double> after = after(pack, run);
         String binding = byPower
                 ? "port power " + TradeUnit.WATT.print(watts, 0) + " at nominal volts"
                 : "current " + TradeUnit.AMPERE.print(means.amps(), 2);
@@ -113,30 +118,30 @@ public record StorageAnswer(
                 limits.rule(Quantity.STORAGE_HIGH).citation());
     }
 
-    private static double[] figures(PackModel pack, StorageBand band, double amps) {
-        double coulombs = band.coulombsToDraw(pack);
-        if (coulombs == 0) {
-            return new double[] {0, 0, 0};
-        }
-        Summary summary = simulate(pack, coulombs, amps);
-        return new double[] {coulombs, summary.seconds(), summary.passed().lostJoules()};
+    private static double[] figures(double coulombs, Optional<Summary> run) {
+        return run.map(summary -> new double[] {
+                    coulombs, summary.seconds(), summary.passed().lostJoules()
+                })
+                .orElseGet(() -> new double[] {0, 0, 0});
     }
 
-    private static List<Double> after(PackModel pack, double coulombs, double amps) {
-        if (coulombs == 0) {
-            return pack.cells().stream().map(CellModel::chargeFraction).toList();
-        }
-        return simulate(pack, coulombs, amps).cells().stream()
-                .map(CellEnd::chargeFraction)
-                .toList();
+    private static List<Double> after(PackModel pack, Optional<Summary> run) {
+        return run.map(summary ->
+                        summary.cells().stream().map(CellEnd::chargeFraction).toList())
+                .orElseGet(() ->
+                        pack.cells().stream().map(CellModel::chargeFraction).toList());
     }
 
-    private static Summary simulate(PackModel pack, double coulombs, double amps) {
+    /** Empty where nothing need be done. */
+    private static Optional<Summary> run(PackModel pack, double coulombs, double amps) {
+        if (Math.abs(coulombs) < LEAST_COULOMBS) {
+            return Optional.empty();
+        }
         ProtocolStep step = ProtocolStep.of(
                 "to storage",
                 new Demand.Current(Math.copySign(amps, coulombs)),
                 STEP_SECONDS,
                 new End(EndKind.CHARGE_PASSED, Math.abs(coulombs)));
-        return Simulation.run(Circuits.bench(pack, Optional.empty()), Protocol.of(step));
+        return Optional.of(Simulation.run(Circuits.bench(pack, Optional.empty()), Protocol.of(step)));
     }
 }

@@ -31,7 +31,15 @@ public final class Spreading {
      * @return an estimate per figure
      */
     public static List<Estimate> of(PackModel pack, Function<PackModel, double[]> answer) {
-        double[] best = answer.apply(pack);
+        return around(answer.apply(pack), pack, answer);
+    }
+
+    /**
+     * The same where the figures of the pack as it is known are there already.
+     *
+     * @param best those figures
+     */
+    public static List<Estimate> around(double[] best, PackModel pack, Function<PackModel, double[]> answer) {
         Map<String, double[]> moved = new LinkedHashMap<>();
         variants(pack).forEach((cause, variant) -> moved.put(cause, answer.apply(variant)));
         return estimates(best, moved);

@@ -75,8 +75,9 @@ public record LoadAnswer(
     }
 
     private static LoadAnswer of(PackModel pack, Limits limits, Function<PackModel, Summary> run) {
-        List<Estimate> figures = Spreading.of(pack, variant -> figures(variant, run.apply(variant)));
         Summary summary = run.apply(pack);
+        List<Estimate> figures =
+                Spreading.around(figures(pack, summary), pack, variant -> figures(variant, run.apply(variant)));
         String binding = LoadRun.limit(summary.lastStep(), limits);
         Step step = new Step(
                 "time under load",
