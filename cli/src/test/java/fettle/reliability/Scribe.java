@@ -25,7 +25,7 @@ import java.util.Locale;
 public final class Scribe {
     private static final int REFUSED = 1;
     private static final int ALL = 1_000_000;
-    private static final TraceChoices DISCHARGES = new TraceChoices("", "discharge", "", "");
+    private static final TraceChoices DISCHARGES = new TraceChoices("", "discharge", "", "", "");
 
     private Scribe() {}
 
