@@ -3,6 +3,7 @@ package fettle.cli;
 import fettle.cli.KitKind.Verb;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.control.servo.Servo;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.supply.Charger;
@@ -10,11 +11,13 @@ import fettle.engine.supply.Source;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.ChargerForm;
 import fettle.workshop.CraftForm;
+import fettle.workshop.OutingForm;
 import fettle.workshop.PackForm;
 import fettle.workshop.ServoForm;
 import fettle.workshop.SourceForm;
 import fettle.workshop.Workshop;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -64,6 +67,18 @@ final class KitWords {
             new KitKind.Examples(
                     "wing", "--centre 1500µs --turn 10° --ratings \"6V 5.5kgcm 0.12s stall 1.6A\"", "--frame 333Hz"));
 
+    private static final KitKind<Outing> OUTING = new KitKind<>(
+            "outing",
+            "outings",
+            Workshop::outingShelf,
+            KitWords::outingLabel,
+            OutingForm::of,
+            new KitKind.Examples(
+                    "\"Lake day\"",
+                    "--date 2026-05-16 --leave-home 08:00 --arrive 09:00 --pack-up 15:00 --ambient 18C --packs P07"
+                            + " --run \"Harrier x2; 09:30 to 14:00; 8 min; takes 70 %\"",
+                    "--ambient 21C"));
+
     private KitWords() {}
 
     /** Adds the words to the command line. */
@@ -76,7 +91,25 @@ final class KitWords {
         root.addSubcommand("craft", word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));
+        CommandLine outing = word(OUTING, new OutingWord.Show(), OutingFields::new);
+        List.of(
+                        OutingWord.Make.class,
+                        OutingWord.Now.class,
+                        OutingWord.Start.class,
+                        OutingWord.Finish.class,
+                        OutingWord.PutBack.class,
+                        OutingWord.Why.class,
+                        OutingWord.Settle.class,
+                        OutingWord.Release.class)
+                .forEach(outing::addSubcommand);
+        root.addSubcommand("outing", outing);
         root.addSubcommand("servo", word(SERVO, new KitShowWord<>(SERVO), ServoFields::new));
+    }
+
+    private static String outingLabel(Outing outing) {
+        int runs = outing.runs().size();
+        return outing.date() + ", " + runs + (runs == 1 ? " run wanted, " : " runs wanted, ")
+                + outing.packs().size() + (outing.packs().size() == 1 ? " pack" : " packs");
     }
 
     private static String servoLabel(Servo servo) {

@@ -205,6 +205,11 @@ public final class Outings {
                 ChoiceText.write(choice, times(state.outing())));
     }
 
+    /** What to do now and next. */
+    public NowNext now(String name) {
+        return NowNext.of(find(name), ledger.now());
+    }
+
     /** Notes that a planned run or charge has begun now. */
     public JournalEntry began(String name, String subject) {
         return note(name, subject, Step.BEGIN, null);
