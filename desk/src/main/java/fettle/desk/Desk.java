@@ -9,6 +9,7 @@ import fettle.desk.guard.Guard;
 import fettle.desk.journal.JournalHandler;
 import fettle.desk.kit.KitHandler;
 import fettle.desk.label.LabelsHandler;
+import fettle.desk.outing.OutingsHandler;
 import fettle.desk.pack.PackHandler;
 import fettle.desk.passport.PassportHandler;
 import fettle.desk.rules.RulesHandler;
@@ -77,6 +78,7 @@ public final class Desk implements AutoCloseable {
         new PassportHandler(workshop, pages).addTo(routes);
         new TraceHandler(workshop, pages).addTo(routes);
         new SetUpsHandler(workshop, pages).addTo(routes);
+        new OutingsHandler(workshop, pages).addTo(routes);
         new RulesHandler(workshop.rules(), pages).addTo(routes);
         new WorksheetHandler(pages).addTo(routes);
         new JournalHandler(workshop.history(), pages).addTo(routes);

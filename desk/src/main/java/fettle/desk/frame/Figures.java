@@ -35,6 +35,11 @@ public final class Figures {
         this.clock = clock;
     }
 
+    /** The reader's time zone. */
+    public ZoneId zone() {
+        return clock.getZone();
+    }
+
     public Instant now() {
         return clock.instant();
     }

@@ -6,6 +6,7 @@ public enum Place {
     KIT("Kit", "/kit"),
     TRACES("Traces", "/traces"),
     SETUPS("Set-ups", "/setups"),
+    OUTINGS("Outings", "/outings"),
     RULES("Rules", "/kit/rules"),
     WORKSHEETS("Worksheets", "/worksheets"),
     JOURNAL("Journal", "/journal");

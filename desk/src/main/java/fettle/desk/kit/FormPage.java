@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param key the kind of kit
  * @param name the item being edited; {@code null} for a new one
  * @param retired whether that item is retired
+ * @param home where one who leaves it goes
  */
 public record FormPage(
         String action,
@@ -25,7 +26,8 @@ public record FormPage(
         List<String> faults,
         String key,
         @Nullable String name,
-        boolean retired) {
+        boolean retired,
+        String home) {
 
     /**
      * A field with what stands in it and what is wrong there.

@@ -1,5 +1,6 @@
 package fettle.desk.kit;
 
+import fettle.desk.frame.Place;
 import fettle.workshop.Shelf;
 import fettle.workshop.Workshop;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.function.Function;
  * @param columns of its table, after the name
  * @param summary an item's figures, one per column
  * @param form how it is typed
+ * @param place the place of the desk it belongs to
  */
 public record ItemKind<T>(
         String key,
@@ -27,4 +29,5 @@ public record ItemKind<T>(
         Function<T, String> name,
         List<Column> columns,
         Function<T, List<String>> summary,
-        ItemForm<T> form) {}
+        ItemForm<T> form,
+        Place place) {}

@@ -3,9 +3,11 @@ package fettle.desk.kit;
 import static fettle.desk.frame.Figures.NOT_KNOWN;
 
 import fettle.desk.frame.Figures;
+import fettle.desk.frame.Place;
 import fettle.engine.cell.Chemistry;
 import fettle.engine.control.servo.Rating;
 import fettle.engine.control.servo.Servo;
+import fettle.engine.outing.Outing;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.CraftKind;
 import fettle.engine.pack.Pack;
@@ -16,6 +18,8 @@ import fettle.engine.supply.SourceKind;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.ChargerForm;
 import fettle.workshop.CraftForm;
+import fettle.workshop.GoalText;
+import fettle.workshop.OutingForm;
 import fettle.workshop.PackForm;
 import fettle.workshop.ServoForm;
 import fettle.workshop.SourceForm;
@@ -88,7 +92,8 @@ public final class ItemKinds {
                                     "where they differ from the rules; one a line, e.g. charge-limit 4.15 V. A looser one needs its reason: … because …"),
                             Field.lines("note", "Note", "anything else")),
                     PackForm::toPack,
-                    PackForm::of));
+                    PackForm::of),
+            Place.KIT);
 
     private static final ItemKind<Craft> CRAFT = new ItemKind<>(
             "craft",
@@ -130,7 +135,8 @@ public final class ItemKinds {
                             Field.line("keeper", "Keeper", "who keeps it"),
                             Field.lines("note", "Note", "anything else")),
                     CraftForm::toCraft,
-                    CraftForm::of));
+                    CraftForm::of),
+            Place.KIT);
 
     private static final ItemKind<Charger> CHARGERS = new ItemKind<>(
             "chargers",
@@ -168,7 +174,8 @@ public final class ItemKinds {
                             Field.line("source", "Source", "what feeds it; add sources first"),
                             Field.lines("note", "Note", "anything else")),
                     ChargerForm::toCharger,
-                    ChargerForm::of));
+                    ChargerForm::of),
+            Place.KIT);
 
     private static final ItemKind<Source> SOURCES = new ItemKind<>(
             "sources",
@@ -199,7 +206,8 @@ public final class ItemKinds {
                             Field.line("energy", "Energy", "it holds, e.g. 960 Wh; empty where it does not run out"),
                             Field.lines("note", "Note", "anything else")),
                     SourceForm::toSource,
-                    SourceForm::of));
+                    SourceForm::of),
+            Place.KIT);
 
     private static final ItemKind<Servo> SERVOS = new ItemKind<>(
             "servos",
@@ -231,9 +239,76 @@ public final class ItemKinds {
                             Field.line("frame", "Fastest frame rate", "50 Hz if nothing is written"),
                             Field.line("deadBand", "Dead band", "5 µs if nothing is written")),
                     ServoForm::toServo,
-                    ServoForm::of));
+                    ServoForm::of),
+            Place.KIT);
+
+    private static final ItemKind<Outing> OUTINGS = new ItemKind<>(
+            "outings",
+            "Outings",
+            "outing",
+            "An outing says which runs are wanted, which packs may be used and where they are charged; Fettle plans it.",
+            Workshop::outingShelf,
+            Outing::name,
+            List.of(Column.words("Day"), Column.figure("Runs wanted"), Column.figure("Packs")),
+            outing -> List.of(
+                    outing.date().toString(),
+                    String.valueOf(outing.runs().size()),
+                    String.valueOf(outing.packs().size())),
+            ItemForm.over(
+                    OutingForm.class,
+                    List.of(
+                            Field.line("name", "Name", "e.g. Saturday at the lake")
+                                    .asNeeded(),
+                            Field.day("date", "Day", "the day at the field").asNeeded(),
+                            Field.line("zone", "Time zone", "of every time here, e.g. Europe/Zurich")
+                                    .asNeeded(),
+                            Field.line("leaveHome", "Leave home", "e.g. 08:00").asNeeded(),
+                            Field.line("arrive", "Arrive", "when the field is reached")
+                                    .asNeeded(),
+                            Field.line("packUp", "Pack up", "when the last pack is off the chargers there")
+                                    .asNeeded(),
+                            Field.line("backHome", "Back home", "empty: as long as the way there"),
+                            Field.line("ambient", "Temperature at the field", "e.g. 18 °C; °C if no unit is written")
+                                    .asNeeded(),
+                            Field.lines(
+                                    "attended",
+                                    "Somebody is there",
+                                    "one a line, e.g. home day before 19:00 to 22:30. Nothing is charged at other times."
+                                            + " Empty: the whole time at the field"),
+                            Field.lines(
+                                    "feeds",
+                                    "Chargers and what feeds them",
+                                    "one a line: place, charger, source; then efficiency and, for a generator, its time,"
+                                            + " e.g. field: field-pair on field-box; 85 %; 09:00 to 12:00"),
+                            Field.lines("packs", "Packs that may be used", "their tags, e.g. P01, P02")
+                                    .asNeeded(),
+                            Field.lines(
+                                            "runs",
+                                            "Runs wanted",
+                                            "one a line: craft and how many, value, earliest to latest start, run time; then"
+                                                    + " gap and what one takes, e.g. Harrier x3; value 5; 09:30 to 15:00;"
+                                                    + " 8 min; gap 10 min; takes 70 %")
+                                    .asNeeded(),
+                            Field.lines(
+                                    "goals",
+                                    "Goals",
+                                    "one a line, the most important first; those left out follow. Usual order: "
+                                            + String.join("; ", GoalText.usual())),
+                            Field.line(
+                                    "storageBy",
+                                    "At storage by",
+                                    "e.g. 22:00 or day after 20:00; empty: the end of the last attended time"),
+                            Field.lines("note", "Note", "anything else")),
+                    OutingForm::toOuting,
+                    OutingForm::of),
+            Place.OUTINGS);
 
     private ItemKinds() {}
+
+    /** Outings, which are no kit but are typed alike. */
+    public static ItemKind<Outing> outings() {
+        return OUTINGS;
+    }
 
     /** All kinds, in the order of the Kit page. */
     public static List<ItemKind<?>> all() {

@@ -31,11 +31,12 @@ public final class KitHandler {
     public void addTo(RoutesConfig routes) {
         routes.get("/kit", ctx -> pages.show(ctx, "kit/kit", Place.KIT, "Kit", KitPage.of(workshop)));
         ItemKinds.all().forEach(kind -> addTo(routes, kind));
+        addTo(routes, ItemKinds.outings());
     }
 
     private <T> void addTo(RoutesConfig routes, ItemKind<T> kind) {
         Shelf<T> shelf = kind.shelf().apply(workshop);
-        routes.get("/kit/add/" + kind.key(), ctx -> show(ctx, kind, null, Map.of(), List.of()));
+        routes.get("/kit/add/" + kind.key(), ctx -> show(ctx, kind, null, atFirst(), List.of()));
         routes.post("/kit/add/" + kind.key(), ctx -> take(ctx, kind, null));
         routes.get("/kit/edit/" + kind.key(), ctx -> {
             Registered<T> found = shelf.find(name(ctx.queryParam("name")));
@@ -44,10 +45,10 @@ public final class KitHandler {
         routes.post("/kit/edit/" + kind.key(), ctx -> take(ctx, kind, shelf.find(name(ctx.queryParam("name")))));
         routes.post("/kit/retire/" + kind.key(), ctx -> {
             String reason = Objects.requireNonNullElse(ctx.formParam("reason"), "");
-            Pages.sendOn(ctx, "/kit", shelf.retire(name(ctx.formParam("name")), reason));
+            Pages.sendOn(ctx, kind.place().path(), shelf.retire(name(ctx.formParam("name")), reason));
         });
         routes.post("/kit/restore/" + kind.key(), ctx -> {
-            Pages.sendOn(ctx, "/kit", shelf.restore(name(ctx.formParam("name"))));
+            Pages.sendOn(ctx, kind.place().path(), shelf.restore(name(ctx.formParam("name"))));
         });
     }
 
@@ -60,7 +61,7 @@ public final class KitHandler {
             T item = kind.form().read().apply(words);
             Shelf<T> shelf = kind.shelf().apply(workshop);
             JournalEntry done = edited == null ? shelf.add(item) : shelf.edit(edited.name(), item);
-            Pages.sendOn(ctx, "/kit", done);
+            Pages.sendOn(ctx, kind.place().path(), done);
         } catch (InputException e) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(ctx, kind, edited, words, e.faults());
@@ -82,9 +83,19 @@ public final class KitHandler {
                 FormPage.atNoField(fields, faults),
                 kind.key(),
                 name,
-                edited != null && edited.retired());
-        String title = name == null ? "Add a " + kind.singular() : "Edit " + name;
-        pages.show(ctx, "kit/form", Place.KIT, title, page);
+                edited != null && edited.retired(),
+                kind.place().path());
+        String title = name == null ? "Add " + article(kind.singular()) + kind.singular() : "Edit " + name;
+        pages.show(ctx, "kit/form", kind.place(), title, page);
+    }
+
+    /** What a new item's form holds before anything is typed; fields it does not have are passed over. */
+    private Map<String, String> atFirst() {
+        return Map.of("zone", pages.figures().zone().getId());
+    }
+
+    private static String article(String noun) {
+        return "aeiou".indexOf(noun.charAt(0)) < 0 ? "a " : "an ";
     }
 
     private static String name(@Nullable String name) {

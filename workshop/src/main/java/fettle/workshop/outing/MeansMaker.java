@@ -12,6 +12,7 @@ import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
 import fettle.planner.problem.ChargeWay;
 import fettle.planner.problem.OutingProblem;
+import fettle.planner.problem.Place;
 import fettle.planner.problem.PlanCharger;
 import fettle.planner.problem.PlanPort;
 import fettle.planner.problem.PowerSource;
@@ -94,6 +95,12 @@ final class MeansMaker {
                         .count()
                 > 1;
         return charger.name() + " port " + port.number() + (both ? " at " + at(spot) : "");
+    }
+
+    /** The name of a source as its keeper calls it. */
+    static String bareName(PowerSource source) {
+        String place = " at " + at(source.place() == Place.HOME ? Spot.HOME : Spot.FIELD);
+        return source.name().substring(0, source.name().length() - place.length());
     }
 
     private static String at(Spot spot) {

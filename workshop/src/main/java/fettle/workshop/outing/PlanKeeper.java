@@ -64,7 +64,7 @@ public final class PlanKeeper {
                 made.clock().at(job.endMinute()),
                 job.fromFraction(),
                 job.toFraction(),
-                source.name(),
+                MeansMaker.bareName(source),
                 most / charger.efficiency(),
                 TradeUnit.WATT_HOUR.toSi(job.sourceWattHours()));
     }
