@@ -67,6 +67,9 @@ public final class DemoBook {
                 clock.set(entry.at());
                 entry.make().run();
             }
+            clock.set(now);
+            progress.accept("planning the club's next day out …");
+            DemoOuting.make(workshop, now);
         }
     }
 
