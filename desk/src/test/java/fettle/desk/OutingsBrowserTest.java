@@ -57,7 +57,8 @@ final class OutingsBrowserTest {
         browser.findElement(By.linkText(NAME)).click();
         KeptPlan plan = desk.workshop().outings().find(NAME).plan();
         assertThat(plan.runs()).isNotEmpty();
-        assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.run"))).hasSize(plan.runs().size());
+        assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.run")))
+                .hasSize(plan.runs().size());
         assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.charge, .day-sheet .bar.storage")))
                 .hasSize(plan.charges().size());
         assertThat(Browser.console(browser)).isEmpty();
@@ -83,7 +84,8 @@ final class OutingsBrowserTest {
         browser.findElement(By.cssSelector("#search button")).click();
         new WebDriverWait(browser, PATIENCE)
                 .until(found -> found.findElements(By.id("search")).isEmpty());
-        assertThat(browser.findElement(By.cssSelector(".plan-form .main")).getText()).isEqualTo("Plan again from now");
+        assertThat(browser.findElement(By.cssSelector(".plan-form .main")).getText())
+                .isEqualTo("Plan again from now");
     }
 
     @Test
@@ -91,17 +93,21 @@ final class OutingsBrowserTest {
         browser.get(desk.url(PAGE));
         browser.findElement(By.id("why")).sendKeys("P08");
         browser.findElement(By.xpath("//button[text()='Why?']")).click();
-        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=why-head] [role=status]")).getText())
+        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=why-head] [role=status]"))
+                        .getText())
                 .startsWith("P08");
         browser.findElement(By.id("what")).sendKeys("Harrier 9 with P01");
         browser.findElement(By.xpath("//button[text()='Settle it']")).click();
-        assertThat(browser.findElement(By.cssSelector("#what-hint .fault")).getText()).contains("no run of");
+        assertThat(browser.findElement(By.cssSelector("#what-hint .fault")).getText())
+                .contains("no run of");
         assertThat(browser.findElement(By.id("what")).getAttribute("value")).isEqualTo("Harrier 9 with P01");
         WebElement what = browser.findElement(By.id("what"));
         what.clear();
         what.sendKeys("not P03");
         browser.findElement(By.xpath("//button[text()='Settle it']")).click();
-        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=settled]")).getText()).contains("not P03");
+        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=settled]"))
+                        .getText())
+                .contains("not P03");
         assertThat(browser.findElement(By.id("main")).getText()).contains("Out of date");
     }
 
@@ -114,17 +120,26 @@ final class OutingsBrowserTest {
         keepPicture("now-360");
         String run = desk.workshop().outings().find(NAME).plan().runs().get(0).run();
         tap("/outings/start", run);
-        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=going]")).getText()).contains(run);
+        assertThat(browser.findElement(By.cssSelector("[aria-labelledby=going]"))
+                        .getText())
+                .contains(run);
         tap("/outings/finish", run);
         keepPicture("put-back-360");
         WebElement charge = browser.findElement(By.name("charge"));
         charge.sendKeys("lots");
         browser.findElement(By.xpath("//button[text()='Note it']")).click();
-        assertThat(browser.findElement(By.cssSelector("[role=alert]")).getText()).contains("charge put back");
+        assertThat(browser.findElement(By.cssSelector("[role=alert]")).getText())
+                .contains("charge put back");
         browser.findElement(By.name("charge")).sendKeys("3400");
         browser.findElement(By.xpath("//button[text()='Note it']")).click();
         assertThat(browser.findElement(By.cssSelector(".done")).getText()).contains("put back after " + run);
-        assertThat(desk.workshop().outings().find(NAME).outing().happened().get(0).putBackCoulombs())
+        assertThat(desk.workshop()
+                        .outings()
+                        .find(NAME)
+                        .outing()
+                        .happened()
+                        .get(0)
+                        .putBackCoulombs())
                 .isEqualTo(12_240);
     }
 
@@ -145,10 +160,14 @@ final class OutingsBrowserTest {
 
     /** Taps the button of a run; of two forms for it the first counts. */
     private void tap(String action, String run) {
-        browser.findElement(By.xpath("//form[@action='" + action + "'][input[@value='" + run + "']]//button")).click();
+        browser.findElement(By.xpath("//form[@action='" + action + "'][input[@value='" + run + "']]//button"))
+                .click();
     }
 
     private void keepPicture(String name) throws IOException {
-        Files.write(Files.createDirectories(Path.of("target", "pictures")).resolve(name + ".png"), Browser.picture(browser));
+        String pictures = System.getenv("FETTLE_PICTURES");
+        if (pictures != null) {
+            Files.write(Path.of(pictures, name + ".png"), Browser.picture(browser));
+        }
     }
 }

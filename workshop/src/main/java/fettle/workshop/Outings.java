@@ -25,12 +25,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Plans outings from the book as it is, keeps the plans, and says why they are as they are. Thread-safe. */
 public final class Outings {
+    private static final String PLANNED = "planned ";
+    private static final int LOOK_BACK = 200;
+
     private final Ledger ledger;
     private final Workshop workshop;
     private final Items<Outing> items;
@@ -78,21 +83,18 @@ public final class Outings {
         return new OutingState(outing, plan, plan == null ? "" : outdated(plan), putAway);
     }
 
-    /** What was changed of the outing or of its packs after the plan was made. */
+    /** What was changed of the outing or of its packs after the plan was kept; the latest change counts. */
     private String outdated(KeptPlan plan) {
-        return workshop.history().recent(0, 200).stream()
-                .filter(entry -> entry.at().isAfter(plan.madeAt()) && !entry.undone())
-                .filter(entry -> concerns(entry, plan))
+        String planned = PLANNED + plan.outing() + ":";
+        Set<String> subjects = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        subjects.add(plan.outing());
+        subjects.addAll(workshop.outingShelf().find(plan.outing()).item().packs());
+        return workshop.history().recent(0, LOOK_BACK).stream()
+                .takeWhile(entry -> entry.undone() || !entry.sentence().startsWith(planned))
+                .filter(entry -> !entry.undone() && subjects.contains(entry.subject()))
                 .findFirst()
                 .map(entry -> "since the plan was made: " + entry.sentence())
                 .orElse("");
-    }
-
-    private boolean concerns(JournalEntry entry, KeptPlan plan) {
-        Predicate<String> named = name -> name.equalsIgnoreCase(entry.subject());
-        Outing outing = workshop.outingShelf().find(plan.outing()).item();
-        return !entry.sentence().startsWith("planned ")
-                && (named.test(plan.outing()) || outing.packs().stream().anyMatch(named));
     }
 
     /**
@@ -113,7 +115,7 @@ public final class Outings {
     }
 
     private JournalEntry keep(KeptPlan kept) {
-        String sentence = "planned " + kept.outing() + ": " + kept.runs().size() + " runs, "
+        String sentence = PLANNED + kept.outing() + ": " + kept.runs().size() + " runs, "
                 + kept.charges().size() + " charges" + (kept.provenBest() ? ", proven best" : "");
         return ledger.use(() -> {
             JournalRow row = plans.add(kept, Row.empty(), ledger.note(sentence, kept.outing()));

@@ -165,6 +165,8 @@ class OutingsTest {
     void saysWhenAPlanIsOutOfDate() {
         workshop.outings().plan("Lake day", QUICK, best -> true);
         assertThat(workshop.outings().find("Lake day").outdated()).isEmpty();
+        workshop.entries().enter("A2 swollen");
+        assertThat(workshop.outings().find("Lake day").outdated()).contains("check of A2");
     }
 
     @Test

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 /** Draws day sheets. Used once for each outing. */
 final class DaySheets {
     private static final double LEFT = 150;
-    private static final double RIGHT = 14;
+    private static final double RIGHT = 24;
     private static final double HEAD = 24;
     private static final double LANE = 30;
     private static final double POWER = 58;

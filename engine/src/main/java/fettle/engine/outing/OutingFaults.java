@@ -4,8 +4,10 @@ import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +16,7 @@ import java.util.Set;
 
 /** Finds everything about a day that cannot be, and says the smallest change that would make it possible. */
 final class OutingFaults {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final Duration LONGEST = Duration.ofDays(7);
     private static final int MOST_RUNS = 200;
@@ -21,8 +24,11 @@ final class OutingFaults {
     private final Faults faults = new Faults();
     private final ZoneId zone;
 
-    private OutingFaults(ZoneId zone) {
+    private final LocalDate day;
+
+    private OutingFaults(ZoneId zone, Instant arrive) {
         this.zone = zone;
+        this.day = arrive.atZone(zone).toLocalDate();
     }
 
     static void refuse(
@@ -37,7 +43,7 @@ final class OutingFaults {
             Instant storageBy,
             List<Choice> choices) {
         boolean known = Outing.isZone(zone);
-        OutingFaults found = new OutingFaults(known ? ZoneId.of(zone) : ZoneOffset.UTC);
+        OutingFaults found = new OutingFaults(known ? ZoneId.of(zone) : ZoneOffset.UTC, times.arrive());
         if (name.isBlank()) {
             found.faults.add("name", "the outing has no name. Give it one, e.g. Saturday at the lake.");
         }
@@ -222,7 +228,9 @@ final class OutingFaults {
         return (span.toSeconds() + 59) / 60 + " min";
     }
 
+    /** The time of day; with the day where it is not that of the outing. */
     private String shown(Instant at) {
-        return SHOWN.format(at.atZone(zone));
+        ZonedDateTime local = at.atZone(zone);
+        return (local.toLocalDate().equals(day) ? CLOCK : SHOWN).format(local);
     }
 }
