@@ -88,7 +88,9 @@ final class KitWords {
                 word(PACK, new PackShowWord(), PackFields::new)
                         .addSubcommand(new PackLabelWord())
                         .addSubcommand(new PackPassportWord()));
-        root.addSubcommand("craft", word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new));
+        root.addSubcommand(
+                "craft",
+                word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new).addSubcommand("fit", new CraftFitWord()));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));
         CommandLine outing = word(OUTING, new OutingWord.Show(), OutingFields::new);

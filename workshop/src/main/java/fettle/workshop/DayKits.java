@@ -4,12 +4,10 @@ import fettle.engine.outing.Happened;
 import fettle.engine.outing.KeptPlan;
 import fettle.engine.outing.Outing;
 import fettle.engine.pack.Assessment;
-import fettle.engine.pack.Check;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
 import fettle.engine.rule.Limits;
 import fettle.engine.units.Estimate;
-import fettle.engine.units.TradeUnit;
 import fettle.workshop.outing.DayKit;
 import fettle.workshop.outing.PackAtHand;
 import fettle.workshop.outing.PackFit;
@@ -22,9 +20,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Looks at the kit an outing is planned with, as it is now: every pack's state, and what the day has done to it so far. */
 final class DayKits {
-    /** Resistance of a cell that was never measured: 15 mΩ for 1 Ah, less for more. From memory; it only sets the taper. */
-    private static final double USUAL_OHM_AMP_HOURS = 0.015;
-
     private static final Duration COOLING = Duration.ofMinutes(20);
 
     private final Workshop workshop;
@@ -49,21 +44,14 @@ final class DayKits {
         Limits limits = workshop.rules().limits(pack);
         double coulombs = assessment.capacity().plannedCoulombs();
         PackAtHand hand = new PackAtHand(
-                assessment, limits, coulombs, ohms(file, pack), lowEnd(assessment.charge()), null, leftOut(assessment));
+                assessment,
+                limits,
+                coulombs,
+                CellOhms.of(file),
+                lowEnd(assessment.charge()),
+                null,
+                leftOut(assessment));
         return hand.usable() ? after(hand, state, kit) : hand;
-    }
-
-    private static double ohms(PackFile file, Pack pack) {
-        return file.history().checks().stream()
-                .sorted(Comparator.comparing(Check::takenAt).reversed())
-                .map(Check::cellResistanceOhms)
-                .filter(readings -> !readings.isEmpty())
-                .findFirst()
-                .map(readings -> readings.stream()
-                        .mapToDouble(Double::doubleValue)
-                        .average()
-                        .orElseThrow())
-                .orElse(USUAL_OHM_AMP_HOURS / TradeUnit.AMPERE_HOUR.fromSi(pack.ratedCapacityCoulombs()));
     }
 
     private static double lowEnd(@Nullable Estimate charge) {

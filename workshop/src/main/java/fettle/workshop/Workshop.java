@@ -92,6 +92,11 @@ public final class Workshop implements AutoCloseable {
         return outings;
     }
 
+    /** Which packs suit a craft. */
+    public CraftFits fits() {
+        return new CraftFits(this, ledger);
+    }
+
     public SetUps setUps() {
         return new SetUps(ledger, craft);
     }

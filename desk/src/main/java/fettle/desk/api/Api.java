@@ -48,6 +48,9 @@ public final class Api {
                 ctx -> Json.answer(ctx, Worksheets.of(ctx.pathParam("name")).answer(Json.body(ctx))));
         new TraceApi(workshop, ctx -> Json.word(Json.body(ctx), "finding")).addTo(routes);
         new SetUpsApi(workshop).addTo(routes);
+        routes.post(
+                "/api/craft/{name}/fit",
+                ctx -> Json.answer(ctx, workshop.fits().of(ctx.pathParam("name"), Json.body(ctx))));
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post(

@@ -25,6 +25,7 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.CraftKind;
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;
+import fettle.engine.pack.fit.Fit;
 import fettle.engine.pack.simulation.Demand;
 import fettle.engine.pack.simulation.EndKind;
 import fettle.engine.rule.Quantity;
@@ -100,6 +101,7 @@ public final class Shapes {
         label(module, EventKind.class, EventKind::key);
         label(module, EndKind.class, EndKind::key);
         label(module, Demand.Limit.class, Demand.Limit::label);
+        label(module, Fit.Joining.class, Fit.Joining::label);
         label(module, Caution.class, Caution::sentence);
         module.addSerializer(Crossing.class, new CrossingShape());
         label(module, Pack.Identity.class, identity -> identity.name().toLowerCase(Locale.ROOT));

@@ -1,4 +1,4 @@
-package fettle.planner.fit;
+package fettle.engine.pack.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

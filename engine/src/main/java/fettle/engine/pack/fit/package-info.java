@@ -1,5 +1,5 @@
 /** Which packs suit a craft, alone or joined, ranked with reasons. */
 @NullMarked
-package fettle.planner.fit;
+package fettle.engine.pack.fit;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,4 @@
-package fettle.planner.fit;
+package fettle.engine.pack.fit;
 
 import fettle.engine.pack.Pack;
 import fettle.engine.pack.Standing;

@@ -1,0 +1,5 @@
+/** Which packs suit a craft. */
+@NullMarked
+package fettle.desk.fit;
+
+import org.jspecify.annotations.NullMarked;
