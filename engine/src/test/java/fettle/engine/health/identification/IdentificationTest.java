@@ -13,6 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class IdentificationTest {
     private static final RestCurve CURVE = DefaultCurves.of(Chemistry.LIPO);
@@ -43,6 +45,23 @@ class IdentificationTest {
         assertThat(found.delaySeconds().value()).isCloseTo(0.2, within(0.02));
         assertThat(found.r0().value())
                 .isCloseTo(cell.r0(), within(4 * found.r0().standardDeviation()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 2, 10, 50, 100})
+    void anyRateFromOneToAHundredHertzFindsTheTruth(double hertz) {
+        GeneratedCell cell =
+                GeneratedCell.of(CURVE, new GeneratedCell.Recipe(1, hertz, 900, 0.002, 0.001, 2), new Random(21));
+        IdentifiedCircuit found = find(cell, cell.window(), PairCount.ONE);
+        near(found.r0(), cell.r0());
+        near(found.pairs().get(0).ohms(), cell.ohms()[0]);
+        near(found.pairs().get(0).seconds(), cell.taus()[0]);
+    }
+
+    /** Within four of its own deviations, and those below a sixth of it. */
+    private static void near(Estimate found, double truth) {
+        assertThat(found.value()).isCloseTo(truth, within(4 * found.standardDeviation()));
+        assertThat(found.standardDeviation()).isLessThan(truth / 6);
     }
 
     @Test
