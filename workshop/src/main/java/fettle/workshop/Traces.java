@@ -143,10 +143,10 @@ public final class Traces {
                 record.startedAt());
     }
 
-    /** What the samples of a trace say of its pack's resistance. Computed anew each time. */
+    /** What the samples of a trace say of its pack's resistance and charge. Computed anew each time. */
     public TraceHealth health(KeptTrace trace, Trace samples) {
-        return TraceHealth.of(
-                samples, ledger.use(() -> packs.stored(trace.pack())).item());
+        Pack pack = ledger.use(() -> packs.stored(trace.pack())).item();
+        return TraceHealth.of(samples, pack).withCharge(samples, pack);
     }
 
     /**

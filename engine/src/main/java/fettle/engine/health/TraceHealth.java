@@ -21,6 +21,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -47,11 +49,35 @@ public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
                     List.of(), List.of("no current was logged: resistance cannot be told from volts alone"));
         }
         List<Segment> segments = Segmentation.of(trace);
-        return segments.stream()
-                .filter(segment -> segment.kind() == SegmentKind.RUN)
-                .max(Comparator.comparingDouble(segment -> segment.durationSeconds(trace)))
+        return longestRun(trace, segments)
                 .map(run -> new Look(trace, pack, segments, run).health())
                 .orElse(new TraceHealth(List.of(), List.of("there is no run in it: resistance needs a load")));
+    }
+
+    /**
+     * The same, and what each cell's charge came to through the run, followed reading by reading with the cell's own circuit; where
+     * a cell stops behaving like that circuit it is said when.
+     *
+     * @param trace the trace this was found in
+     * @param pack its pack
+     */
+    public TraceHealth withCharge(Trace trace, Pack pack) {
+        List<String> told = new ArrayList<>(remarks);
+        List<Segment> segments = trace.hasCurrent() ? Segmentation.of(trace) : List.of();
+        longestRun(trace, segments).ifPresent(run -> {
+            Look look = new Look(trace, pack, segments, run);
+            cells.stream()
+                    .filter(cell -> cell.circuit() != null)
+                    .map(look::charge)
+                    .forEach(told::add);
+        });
+        return new TraceHealth(cells, told);
+    }
+
+    private static Optional<Segment> longestRun(Trace trace, List<Segment> segments) {
+        return segments.stream()
+                .filter(segment -> segment.kind() == SegmentKind.RUN)
+                .max(Comparator.comparingDouble(segment -> segment.durationSeconds(trace)));
     }
 
     /** One run of one trace. */
@@ -63,16 +89,25 @@ public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
             }
             List<CellResistance> cells = new ArrayList<>();
             if (trace.cells() == 0) {
-                double[] mean = Arrays.stream(trace.packVolts())
-                        .map(volts -> volts / pack.cellsInSeries())
-                        .toArray();
-                cells.add(cell(0, mean));
+                cells.add(cell(0, meanVolts()));
                 remarks.add("cells were not logged: the answer is of the mean cell, leads and connector included");
             }
             for (int cell = 0; cell < trace.cells(); cell++) {
                 cells.add(cell(cell + 1, trace.cellVolts()[cell]));
             }
             return new TraceHealth(cells, remarks);
+        }
+
+        String charge(CellResistance cell) {
+            double[] volts = cell.number() == 0 ? meanVolts() : trace.cellVolts()[cell.number() - 1];
+            return RunCharge.of(trace, volts, from(), run.to(), belief(volts), Objects.requireNonNull(cell.circuit()))
+                    .sentence(cell.number() == 0 ? "the mean cell" : "cell " + cell.number());
+        }
+
+        private double[] meanVolts() {
+            return Arrays.stream(trace.packVolts())
+                    .map(volts -> volts / pack.cellsInSeries())
+                    .toArray();
         }
 
         private CellResistance cell(int number, double[] volts) {

@@ -26,6 +26,23 @@ public record IdentifiedCell(
         TemperatureLaw law,
         double delaySeconds) {
 
+    /** A cell whose resistances do not depend on charge: one window's circuit, with the usual temperature law. */
+    public static IdentifiedCell of(CellBelief belief, IdentifiedCircuit circuit) {
+        TemperatureLaw law = TemperatureLaw.USUAL;
+        double factor = law.factor(circuit.kelvins());
+        IdentifiedPair first = circuit.pairs().get(0);
+        IdentifiedPair last = circuit.pairs().get(circuit.pairs().size() - 1);
+        double second = circuit.pairs().size() > 1 ? last.ohms().value() : 0;
+        return new IdentifiedCell(
+                belief.curve(),
+                belief.capacityCoulombs().value(),
+                Resistances.constant(circuit.r0().value() / factor, first.ohms().value() / factor, second / factor),
+                first.seconds().value(),
+                last.seconds().value(),
+                law,
+                circuit.delaySeconds().value());
+    }
+
     /**
      * Volts of the cell under a logged current [V].
      *
