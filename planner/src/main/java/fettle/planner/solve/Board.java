@@ -9,13 +9,19 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: every pack's day, and what is still free of resources, energy, runs and craft. Not thread-safe. */
 final class Board {
+    /** No place at all. */
+    static final int NOWHERE = -1;
+
     private final Model model;
     private final @Nullable Day[] days;
     private final int[][] free;
     private final int[] energy;
     private final boolean[][] craftBusy;
     private final boolean[] runDone;
-    private final Map<Item.Shared, Integer> joint = new HashMap<>();
+    private final Map<Item.Shared, Joint> joint = new HashMap<>();
+
+    /** Packs placed of something done together, and its place. */
+    private record Joint(int packs, int place) {}
 
     Board(Model model) {
         this.model = model;
@@ -56,14 +62,33 @@ final class Board {
         kept.forEach(this::place);
     }
 
+    /** Places a day whose items are on ports that are free. */
     void place(Day day) {
         days[day.course().index()] = day;
         for (Item item : day.items()) {
-            boolean first = !item.option().isJoint() || joint.merge(item.shared(), 1, Integer::sum) == 1;
+            boolean first = !item.option().isJoint() || join(item) == 1;
             if (first) {
                 occupy(item, 1);
             }
         }
+    }
+
+    private int join(Item item) {
+        Joint now = joint.get(item.shared());
+        int packs = now == null ? 1 : now.packs() + 1;
+        joint.put(item.shared(), new Joint(packs, item.place()));
+        return packs;
+    }
+
+    private int leave(Item item) {
+        Joint now = joint.get(item.shared());
+        int packs = now == null ? 0 : now.packs() - 1;
+        if (packs <= 0) {
+            joint.remove(item.shared());
+        } else {
+            joint.put(item.shared(), new Joint(packs, item.place()));
+        }
+        return packs;
     }
 
     void remove(int pack) {
@@ -73,8 +98,7 @@ final class Board {
         }
         days[pack] = null;
         for (Item item : day.items()) {
-            boolean last = !item.option().isJoint()
-                    || joint.merge(item.shared(), -1, (a, b) -> a + b == 0 ? null : a + b) == null;
+            boolean last = !item.option().isJoint() || leave(item) == 0;
             if (last) {
                 occupy(item, -1);
             }
@@ -94,24 +118,36 @@ final class Board {
             int to = Math.min(model.ticks(), item.tick() + model.craftTicks()[option.run()]);
             Arrays.fill(craftBusy[model.craftOf()[option.run()]], item.tick(), to, sign > 0);
         } else {
-            energy[option.source()] -= sign * option.wattHours();
+            int[] port = free[item.port().port()];
+            Arrays.fill(port, item.tick(), item.tick() + option.ticks(), sign > 0 ? 0 : 1);
+            if (energy[option.source()] < Integer.MAX_VALUE) {
+                energy[option.source()] -= sign * option.wattHours();
+            }
         }
     }
 
     /** Packs of a joint thing placed so far. */
     int placed(Item.Shared shared) {
-        return joint.getOrDefault(shared, 0);
+        Joint now = joint.get(shared);
+        return now == null ? 0 : now.packs();
     }
 
-    /** Whether an option can start at a step beside all that is placed. */
-    boolean fits(Option option, int tick) {
-        if (!option.startable()[tick]) {
-            return false;
+    /**
+     * Where an option can start at a step beside all that is placed.
+     *
+     * @return one of its places, 0 for a run; −1 if it cannot
+     */
+    int fit(Option option, int tick) {
+        if (option.isJoint()) {
+            Joint now = joint.get(new Item.Shared(option.key(), tick));
+            if (now != null) {
+                return now.place();
+            }
         }
-        if (option.isJoint() && placed(new Item.Shared(option.key(), tick)) > 0) {
-            return true;
+        if (option.isRun()) {
+            return runFits(option, tick) ? 0 : NOWHERE;
         }
-        return option.isRun() ? runFits(option, tick) : chargeFits(option, tick);
+        return energy[option.source()] >= option.wattHours() && usesFit(option, tick) ? port(option, tick) : NOWHERE;
     }
 
     private boolean runFits(Option option, int tick) {
@@ -128,10 +164,7 @@ final class Board {
         return true;
     }
 
-    private boolean chargeFits(Option option, int tick) {
-        if (energy[option.source()] < option.wattHours()) {
-            return false;
-        }
+    private boolean usesFit(Option option, int tick) {
         for (Use use : option.uses()) {
             int[] left = free[use.resource()];
             int[] amounts = use.amounts();
@@ -142,6 +175,20 @@ final class Board {
             }
         }
         return true;
+    }
+
+    private int port(Option option, int tick) {
+        for (int place = 0; place < option.places().size(); place++) {
+            int[] left = free[option.places().get(place).port()];
+            int at = tick;
+            while (at < tick + option.ticks() && left[at] > 0) {
+                at++;
+            }
+            if (at == tick + option.ticks()) {
+                return place;
+            }
+        }
+        return NOWHERE;
     }
 
     /** End of the last thing placed [min]. */

@@ -1,58 +1,77 @@
 package fettle.planner.solve;
 
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Costs of one pack's day beside all that is placed on a board. */
-final class BoardCosts {
+final class BoardCosts implements Costs {
     private final Board board;
-    private final Ranking ranking;
-
-    BoardCosts(Board board, Ranking ranking) {
-        this.board = board;
-        this.ranking = ranking;
-    }
+    private final Weighing weighing;
+    private final Course course;
+    private final List<Item> forced;
+    private final boolean others;
+    private final int finish;
+    private final double[] own;
+    private final Set<Integer> barred = new HashSet<>();
 
     /**
      * @param forced joint things the pack must take part in
      * @param others whether it may take part in other joint things
      */
-    Costs of(Course course, List<Item> forced, boolean others) {
-        int finish = board.finishMinute();
-        double[][] start = new double[course.options().size()][];
-        for (int i = 0; i < start.length; i++) {
-            start[i] = costs(course.options().get(i), finish, forced, others);
-        }
-        return new Costs(start, ranking.weight(Count.FULL), ranking.weight(Count.STORAGE), true);
+    BoardCosts(Board board, Weighing weighing, Course course, List<Item> forced, boolean others) {
+        this.board = board;
+        this.weighing = weighing;
+        this.course = course;
+        this.forced = forced;
+        this.others = others;
+        finish = board.finishMinute();
+        own = course.options().stream().mapToDouble(weighing::own).toArray();
     }
 
-    private double[] costs(Option option, int finish, List<Item> forced, boolean others) {
-        int ticks = board.model().ticks();
-        double[] costs = new double[ticks];
-        Arrays.fill(costs, Double.POSITIVE_INFINITY);
+    /** Bars an option at one step. */
+    void bar(Item item) {
+        barred.add(course.options().indexOf(item.option()) * board.model().ticks() + item.tick());
+    }
+
+    @Override
+    public double start(int index, int tick) {
+        Option option = course.options().get(index);
+        if (!barred.isEmpty() && barred.contains(index * board.model().ticks() + tick)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double forcing = option.isJoint() ? forcing(option, tick) : 0;
+        if (board.fit(option, tick) == Board.NOWHERE) {
+            return Double.POSITIVE_INFINITY;
+        }
+        int late = tick * board.model().stepMinutes() + option.minutes() - finish;
+        return own[index]
+                + forcing
+                + weighing.at(course, index, tick)
+                + (late > 0 ? late * weighing.weight(Count.FINISH) : 0);
+    }
+
+    private double forcing(Option option, int tick) {
         for (Item item : forced) {
-            if (option.key().equals(item.option().key()) && board.fits(option, item.tick())) {
-                costs[item.tick()] = own(option) - 10 * ranking.weight(Count.LOCKS);
+            if (item.tick() == tick && option.key().equals(item.option().key())) {
+                return -10 * weighing.weight(Count.LOCKS);
             }
         }
-        if (option.isJoint() && !others) {
-            return costs;
-        }
-        double own = own(option);
-        for (int tick = 0; tick < ticks; tick++) {
-            if (costs[tick] == Double.POSITIVE_INFINITY && board.fits(option, tick)) {
-                int late = tick * board.model().stepMinutes() + option.minutes() - finish;
-                costs[tick] = own + (late > 0 ? late * ranking.weight(Count.FINISH) : 0);
-            }
-        }
-        return costs;
+        return others ? 0 : Double.POSITIVE_INFINITY;
     }
 
-    private double own(Option option) {
-        double cost = 0;
-        for (int count = 0; count < Count.SIZE; count++) {
-            cost += ranking.weight(count) * option.counts()[count];
-        }
-        return cost / option.share();
+    @Override
+    public double fullMinute() {
+        return weighing.weight(Count.FULL);
+    }
+
+    @Override
+    public double storageUnit() {
+        return weighing.weight(Count.STORAGE);
+    }
+
+    @Override
+    public boolean runsOnce() {
+        return true;
     }
 }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Finds the charges of one pack that a way to charge offers. */
 final class ChargeOptions {
@@ -35,7 +36,7 @@ final class ChargeOptions {
         }
         CurveTime time = new CurveTime(way.curve(), start.get(), end);
         Option free = option(way, time, start.get(), from, to, target);
-        if (!any(free.startable())) {
+        if (free.starts().length == 0) {
             return List.of();
         }
         List<Option> found = new ArrayList<>(List.of(free));
@@ -71,10 +72,7 @@ final class ChargeOptions {
         PowerSource source = means.source(charger.source());
         int step = model.stepMinutes();
         int ticks = Ticks.up(time.wholeMinutes(), step);
-        int[] occupied = new int[ticks];
-        Arrays.fill(occupied, 1);
         List<Use> uses = List.of(
-                new Use(model.resource(Model.Kind.PORT, port.name()), occupied),
                 new Use(model.resource(Model.Kind.CHARGER, charger.name()), time.watts(step, 1)),
                 new Use(model.resource(Model.Kind.SOURCE, source.name()), time.watts(step, charger.efficiency())));
         int wattHours = time.sourceWattHours(charger.efficiency());
@@ -85,7 +83,9 @@ final class ChargeOptions {
         return new Option(
                 new Option.Key(way.name() + " " + target.label(), start, false),
                 -1,
-                means.ways().indexOf(way),
+                List.of(new Option.Place(
+                        model.resource(Model.Kind.PORT, port.name()),
+                        means.ways().indexOf(way))),
                 from,
                 to,
                 time.wholeMinutes(),
@@ -96,40 +96,34 @@ final class ChargeOptions {
                 wattHours,
                 counts,
                 way.packs().size(),
-                startable(source, time.wholeMinutes(), uses, withinPort));
+                withinPort ? starts(source, time.wholeMinutes(), uses) : new int[0]);
     }
 
-    private boolean[] startable(PowerSource source, int minutes, List<Use> uses, boolean withinPort) {
-        boolean[] startable = new boolean[model.ticks()];
-        boolean within = withinPort
-                && uses.stream()
-                        .allMatch(
-                                use -> Arrays.stream(use.amounts()).max().orElse(0) <= model.capacity(use.resource()));
-        for (int tick = 0; within && tick < startable.length; tick++) {
-            int start = tick * model.stepMinutes();
-            int end = start + minutes;
-            startable[tick] = model.problem().presence().stream()
-                            .anyMatch(here -> here.place() == source.place()
-                                    && here.span().covers(start, end))
-                    && (source.available().isEmpty()
-                            || source.available().stream().anyMatch(span -> span.covers(start, end)));
-        }
-        return startable;
+    private int[] starts(PowerSource source, int minutes, List<Use> uses) {
+        boolean within = uses.stream()
+                .allMatch(use -> Arrays.stream(use.amounts()).max().orElse(0) <= model.capacity(use.resource()));
+        return IntStream.range(0, within ? model.ticks() : 0)
+                .filter(tick -> isAttended(source, tick * model.stepMinutes(), tick * model.stepMinutes() + minutes))
+                .toArray();
+    }
+
+    private boolean isAttended(PowerSource source, int start, int end) {
+        return model.problem().presence().stream()
+                        .anyMatch(here ->
+                                here.place() == source.place() && here.span().covers(start, end))
+                && (source.available().isEmpty()
+                        || source.available().stream().anyMatch(span -> span.covers(start, end)));
     }
 
     private Option locked(Option free, Lock.ChargeAt lock) {
-        boolean[] startable = new boolean[free.startable().length];
-        int tick = lock.startMinute() / model.stepMinutes();
-        if (tick < startable.length) {
-            startable[tick] = free.startable()[tick];
-        }
+        int demanded = lock.startMinute() / model.stepMinutes();
         long[] counts = free.counts().clone();
         counts[Count.LOCKS] = -1;
-        Option.Key key = new Option.Key(free.key().kind(), free.key().fromFraction(), true);
+        Option.Key key = new Option.Key(lock.label(), free.key().fromFraction(), true);
         return new Option(
                 key,
                 free.run(),
-                free.way(),
+                free.places(),
                 free.from(),
                 free.to(),
                 free.minutes(),
@@ -140,15 +134,6 @@ final class ChargeOptions {
                 free.wattHours(),
                 counts,
                 free.share(),
-                startable);
-    }
-
-    private static boolean any(boolean[] flags) {
-        for (boolean flag : flags) {
-            if (flag) {
-                return true;
-            }
-        }
-        return false;
+                Arrays.stream(free.starts()).filter(tick -> tick == demanded).toArray());
     }
 }

@@ -11,6 +11,7 @@ import fettle.planner.problem.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Finds all that can be done with one pack. */
 final class CourseBuilder {
@@ -44,7 +45,7 @@ final class CourseBuilder {
             addCharges(charges, from, full);
         }
         int free = Ticks.up(Math.max(0, pack.times().freeAtMinute()), model.stepMinutes());
-        return Course.of(index, pack, levels, options, free);
+        return Course.of(index, pack, levels, AlikeOptions.merged(options), free, model.ticks());
     }
 
     private void addCharges(ChargeOptions charges, int from, int full) {
@@ -114,7 +115,7 @@ final class CourseBuilder {
         options.add(new Option(
                 new Option.Key(wanted.name() + " with " + String.join(" and ", set.tags()), 0, false),
                 run,
-                -1,
+                List.of(),
                 from,
                 to,
                 minutes,
@@ -125,22 +126,23 @@ final class CourseBuilder {
                 0,
                 counts,
                 set.takes().size(),
-                startable(wanted)));
+                starts(wanted)));
     }
 
-    private boolean[] startable(RunWanted wanted) {
-        boolean[] startable = new boolean[model.ticks()];
-        for (int tick = 0; tick < startable.length; tick++) {
-            int start = tick * model.stepMinutes();
-            startable[tick] = start >= wanted.times().earliestStart()
-                    && start <= wanted.times().latestStart()
-                    && isAttended(start, start + wanted.times().duration())
-                    && model.problem().locks().stream()
-                            .noneMatch(lock -> lock instanceof Lock.RunAt at
-                                    && at.run().equals(wanted.name())
-                                    && at.startMinute() != start);
-        }
-        return startable;
+    private int[] starts(RunWanted wanted) {
+        return IntStream.range(0, model.ticks())
+                .filter(tick -> mayStart(wanted, tick * model.stepMinutes()))
+                .toArray();
+    }
+
+    private boolean mayStart(RunWanted wanted, int start) {
+        return start >= wanted.times().earliestStart()
+                && start <= wanted.times().latestStart()
+                && isAttended(start, start + wanted.times().duration())
+                && model.problem().locks().stream()
+                        .noneMatch(lock -> lock instanceof Lock.RunAt at
+                                && at.run().equals(wanted.name())
+                                && at.startMinute() != start);
     }
 
     private boolean isAttended(int from, int to) {

@@ -45,7 +45,7 @@ final class DayFinder {
             for (int level = 0; level < course.levels().size(); level++) {
                 int at = level * ticks + tick;
                 if (reached[at] < Double.POSITIVE_INFINITY) {
-                    for (int option : course.byLevel()[level]) {
+                    for (int option : course.at()[level][tick]) {
                         relax(course, costs, at, option, tick);
                     }
                     waitAStep(course, costs, level, at, tick);
@@ -81,7 +81,7 @@ final class DayFinder {
     }
 
     private void relax(Course course, Costs costs, int at, int index, int tick) {
-        double start = costs.start()[index][tick];
+        double start = costs.start(index, tick);
         if (start == Double.POSITIVE_INFINITY) {
             return;
         }
@@ -151,10 +151,10 @@ final class DayFinder {
     private Day day(Course course) {
         List<Item> items = new ArrayList<>();
         if (bestOption != NONE) {
-            items.add(new Item(course.options().get(bestOption), bestTick));
+            items.add(Item.unplaced(course.options().get(bestOption), bestTick));
         }
         for (int at = bestBefore; at != NONE; at = labelBefore[at]) {
-            items.add(new Item(course.options().get(labelOption[at]), labelTick[at]));
+            items.add(Item.unplaced(course.options().get(labelOption[at]), labelTick[at]));
         }
         Collections.reverse(items);
         return new Day(course, items);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -14,14 +15,19 @@ final class Inserter {
 
     private final Model model;
     private final Board board;
-    private final BoardCosts costs;
+    private Weighing weighing;
     private final DayFinder finder;
 
-    Inserter(Board board, Ranking ranking) {
+    Inserter(Board board, Weighing weighing) {
         this.model = board.model();
         this.board = board;
-        costs = new BoardCosts(board, ranking);
+        this.weighing = weighing;
         finder = new DayFinder(model);
+    }
+
+    /** Weighs from now on like this. */
+    void weigh(Weighing other) {
+        weighing = other;
     }
 
     /** Takes a pack off the board, with all that do something together with it; says which. */
@@ -50,7 +56,7 @@ final class Inserter {
 
     private boolean insert(int pack, List<Item> forced, boolean others) {
         Course course = model.courses().get(pack);
-        Costs prices = costs.of(course, forced, others);
+        BoardCosts prices = new BoardCosts(board, weighing, course, forced, others);
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             Day day = finder.find(course, prices);
             if (!holds(day, forced)) {
@@ -58,13 +64,11 @@ final class Inserter {
             }
             Optional<Item> clash = place(day);
             if (clash.isPresent()) {
-                prices.start()[course.options().indexOf(clash.get().option())][
-                                clash.get().tick()] =
-                        Double.POSITIVE_INFINITY;
-            } else if (!others || gather(day)) {
+                prices.bar(clash.get());
+            } else if (!others || gather(pack)) {
                 return true;
             } else {
-                prices = costs.of(course, forced, false);
+                prices = new BoardCosts(board, weighing, course, forced, false);
             }
         }
         return false;
@@ -77,14 +81,15 @@ final class Inserter {
 
     /** Places a day unless its own items stand in each other's way: the one that does. */
     private Optional<Item> place(Day day) {
-        for (int size = 1; size <= day.items().size(); size++) {
-            Item next = day.items().get(size - 1);
-            boolean fits = board.fits(next.option(), next.tick());
+        List<Item> items = new ArrayList<>();
+        for (Item next : day.items()) {
+            int place = board.fit(next.option(), next.tick());
             board.remove(day.course().index());
-            if (!fits) {
+            if (place == Board.NOWHERE) {
                 return Optional.of(next);
             }
-            board.place(new Day(day.course(), day.items().subList(0, size)));
+            items.add(next.on(place));
+            board.place(new Day(day.course(), items));
         }
         if (day.items().isEmpty()) {
             board.place(day);
@@ -93,13 +98,13 @@ final class Inserter {
     }
 
     /** Brings in the others of everything a placed day does together with them; false if not, with that day taken away. */
-    private boolean gather(Day day) {
+    private boolean gather(int pack) {
+        Day day = Objects.requireNonNull(board.day(pack));
         List<Item> joint =
                 day.items().stream().filter(item -> item.option().isJoint()).toList();
         if (joint.isEmpty()) {
             return true;
         }
-        int pack = day.course().index();
         board.remove(pack);
         List<Day> before = board.days();
         Map<Integer, List<Item>> partners = new LinkedHashMap<>();

@@ -75,9 +75,11 @@ final class ModelBuilder {
     /** The courses without joint options of which not all packs are offered their part. */
     private static List<Course> whole(List<Course> courses) {
         return courses.stream()
-                .map(course -> course.with(course.options().stream()
-                        .filter(option -> !option.isJoint() || option.share() == offering(courses, option))
-                        .toList()))
+                .map(course -> Course.of(
+                        course,
+                        course.options().stream()
+                                .filter(option -> !option.isJoint() || option.share() == offering(courses, option))
+                                .toList()))
                 .toList();
     }
 

@@ -10,33 +10,83 @@ import java.util.List;
 /** One search, from the first plan to the last. */
 final class PlanSearch {
     private static final double SECONDS_BETWEEN_WORDS = 0.2;
+    private static final int LOOK_STEPS = 150;
 
     private final Model model;
     private final Effort effort;
     private final PlanProgress progress;
     private final long began = System.nanoTime();
+    private final Bounds bounds;
     private final Improver improver;
+    private final Bounder bounder;
+    private volatile long[] reached;
+    private volatile boolean stopped;
+    private int looked = -1;
 
     PlanSearch(Model model, Effort effort, PlanProgress progress, long seed) {
         this.model = model;
         this.effort = effort;
         this.progress = progress;
-        improver = new Improver(model, seed);
+        Rows rows = new Rows(model);
+        bounds = new Bounds(model);
+        improver = new Improver(model, rows, bounds, seed);
+        bounder = new Bounder(model, rows, bounds);
+        reached = improver.bestCounts();
     }
 
     Plan run() {
-        Plan plan = plan(false);
-        boolean goOn = progress.goOn(plan);
+        boolean goOn = progress.goOn(plan(false));
+        Thread beside = new Thread(this::bound, "bounds");
+        beside.setDaemon(true);
+        if (effort.threads() > 1 && goOn) {
+            beside.start();
+        }
         double spoke = seconds();
-        for (long round = 0; goOn && round < effort.rounds() && seconds() < effort.seconds(); round++) {
-            boolean better = improver.step();
+        long round = 0;
+        while (goOn && round < effort.rounds() && seconds() < effort.seconds() && !bounds.areProven(reached)) {
+            boolean better = improve();
+            if (effort.threads() == 1) {
+                bounder.step(reached);
+            }
             if (better || seconds() - spoke > SECONDS_BETWEEN_WORDS) {
-                plan = plan(false);
                 spoke = seconds();
-                goOn = progress.goOn(plan) && !plan.provenBest();
+                goOn = progress.goOn(plan(false));
+            }
+            round++;
+        }
+        stopped = true;
+        return plan(!goOn);
+    }
+
+    private void bound() {
+        while (!stopped) {
+            if (!bounder.step(reached)) {
+                Thread.onSpinWait();
             }
         }
-        return plan(!goOn && !plan.provenBest());
+    }
+
+    private boolean improve() {
+        if (improver.isDoneLooking()) {
+            improver.lookAt(nextLook(), LOOK_STEPS);
+        }
+        boolean better = improver.step();
+        if (better) {
+            reached = improver.bestCounts();
+        }
+        return better;
+    }
+
+    /** The next goal that is not proven best; again the first after the last. */
+    private int nextLook() {
+        int goals = model.problem().goals().size();
+        for (int tried = 0; tried < goals; tried++) {
+            looked = (looked + 1) % goals;
+            if (!bounds.isProven(looked, reached)) {
+                return looked;
+            }
+        }
+        return 0;
     }
 
     private double seconds() {
@@ -47,16 +97,19 @@ final class PlanSearch {
         PlanWriter written = new PlanWriter(model, improver.best());
         long[] counts = improver.bestCounts();
         List<GoalValue> values = new ArrayList<>();
-        for (GoalSetting setting : model.problem().goals()) {
+        for (int place = 0; place < model.problem().goals().size(); place++) {
+            GoalSetting setting = model.problem().goals().get(place);
             int count = Count.of(setting.goal());
             long most = count == Count.VALUE ? setting.units(model.totalValue()) : 0;
-            values.add(new GoalValue(setting.goal(), counts[count], setting.units(counts[count]), 0, most));
+            long units = setting.units(counts[count]);
+            long bound = Math.min(units, bounds.units(place, counts));
+            values.add(new GoalValue(setting.goal(), counts[count], units, bound, most));
         }
         return new Plan(
                 written.charges(),
                 written.runs(),
                 values,
                 BrokenLocks.of(model.problem().locks(), written.charges(), written.runs()),
-                new SearchEffort(seconds(), improver.tried(), 0, cancelled));
+                new SearchEffort(seconds(), improver.tried(), bounder.steps(), cancelled));
     }
 }

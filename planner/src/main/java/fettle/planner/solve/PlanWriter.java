@@ -60,7 +60,7 @@ final class PlanWriter {
             RunWanted run = problem.runs().get(option.run());
             runs.add(new PlannedRun(run.name(), run.craft(), packs, start, start + option.minutes()));
         } else {
-            ChargeWay way = problem.means().ways().get(option.way());
+            ChargeWay way = problem.means().ways().get(item.port().way());
             double from = option.isJoint()
                     ? option.key().fromFraction()
                     : day.course().levels().get(option.from()).fraction();

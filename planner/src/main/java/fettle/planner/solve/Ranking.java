@@ -28,9 +28,36 @@ final class Ranking {
         return order;
     }
 
+    /** Number of goals. */
+    int depth() {
+        return goals.size();
+    }
+
+    /** The goal at a place of the order. */
+    GoalSetting goal(int place) {
+        return goals.get(place);
+    }
+
+    /** Whether a plan is worse in a goal before one, or in that one by more than some slack. */
+    boolean isWorse(long[] one, long[] other, int place, double slack) {
+        if (one[Count.LOCKS] != other[Count.LOCKS]) {
+            return one[Count.LOCKS] > other[Count.LOCKS];
+        }
+        for (int i = 0; i < place; i++) {
+            int count = Count.of(goals.get(i).goal());
+            long mine = goals.get(i).units(one[count]);
+            long its = goals.get(i).units(other[count]);
+            if (mine != its) {
+                return mine > its;
+            }
+        }
+        int count = Count.of(goals.get(place).goal());
+        return one[count] > other[count] + slack;
+    }
+
     /** Weight of each count: a unit of one goal outweighs all of those after it. */
-    double weight(int count) {
-        return weights[count];
+    double[] weights() {
+        return weights.clone();
     }
 
     private static double[] weights(Model model) {

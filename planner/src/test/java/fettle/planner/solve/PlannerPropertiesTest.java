@@ -27,6 +27,6 @@ class PlannerPropertiesTest {
             }
             runs += plan.runs().size();
         }
-        assertThat(runs).isGreaterThan(INSTANCES);
+        assertThat(runs).isGreaterThan(INSTANCES / 2);
     }
 }
