@@ -38,14 +38,23 @@ final class Evening {
     private final int packs;
     private final int ports;
 
-    private Evening(int packs, int ports, long seed) {
+    private final boolean fieldCharging;
+
+    private Evening(int packs, int ports, long seed, boolean fieldCharging) {
         random = new Random(seed);
         this.packs = packs;
         this.ports = ports;
+        this.fieldCharging = fieldCharging;
     }
 
-    static OutingProblem of(int packs, int ports, long seed) {
-        return new Evening(packs, ports, seed).problem();
+    /** Everything is charged at home; there is hardly time for it. */
+    static OutingProblem atHome(int packs, int ports, long seed) {
+        return new Evening(packs, ports, seed, false).problem();
+    }
+
+    /** More runs than packs: some packs are charged again at the field, from one battery. */
+    static OutingProblem withField(int packs, int ports, long seed) {
+        return new Evening(packs, ports, seed, true).problem();
     }
 
     private OutingProblem problem() {
@@ -60,7 +69,7 @@ final class Evening {
                     new PlanPack.Times(0, 10, 20, HORIZON - 60),
                     1));
         }
-        int evening = Math.max(180, STEP * (int) Math.round(packs * 33.0 / ports / STEP));
+        int evening = Math.max(180, STEP * (int) Math.round(packs * (fieldCharging ? 33.0 : 38.0) / ports / STEP));
         List<Presence> presence = List.of(
                 new Presence(Place.HOME, new Span(0, evening)),
                 new Presence(Place.HOME, new Span(13 * 60, 14 * 60)),
@@ -91,7 +100,9 @@ final class Evening {
         for (int port = 0; port < ports; port++) {
             outlets.add(new PlanPort("h" + port, "bench", 200));
         }
-        outlets.add(new PlanPort("f", "box", 120));
+        if (fieldCharging) {
+            outlets.add(new PlanPort("f", "box", 120));
+        }
         for (int pack = 0; pack < held.size(); pack++) {
             for (PlanPort port : outlets) {
                 ways.add(way(pack, port, 1));
@@ -126,7 +137,7 @@ final class Evening {
 
     private List<RunWanted> runs() {
         List<RunWanted> runs = new ArrayList<>();
-        int wanted = packs + packs / 4;
+        int wanted = fieldCharging ? packs + packs / 4 : packs;
         for (int i = 0; i < wanted; i++) {
             int kind = i % KINDS.length;
             List<PackSet> fits = new ArrayList<>();

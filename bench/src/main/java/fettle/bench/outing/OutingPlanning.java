@@ -19,7 +19,8 @@ public final class OutingPlanning {
         double seconds = Double.parseDouble(args[2]);
         int seeds = Integer.parseInt(args[3]);
         for (long seed = 1; seed <= seeds; seed++) {
-            OutingProblem problem = Evening.of(packs, ports, seed);
+            OutingProblem problem =
+                    args.length > 4 ? Evening.withField(packs, ports, seed) : Evening.atHome(packs, ports, seed);
             Plan plan = OutingPlanner.plan(problem, Effort.seconds(seconds), PlanProgress.silent());
             StringBuilder line = new StringBuilder();
             for (GoalValue value : plan.goals()) {

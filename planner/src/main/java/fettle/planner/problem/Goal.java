@@ -15,10 +15,10 @@ public enum Goal {
     LEAST_STRESS("the gentlest charges", "stress of all charges", 1),
 
     /** Energy drawn from sources at the field [Wh], each charge rounded up. */
-    LEAST_FIELD_ENERGY("the least energy at the field", "Wh from sources at the field", 1),
+    LEAST_FIELD_ENERGY("the least energy at the field", "Wh from sources at the field", 10),
 
     /** End of the last charge or run [min]. */
-    EARLIEST_FINISH("the earliest finish", "minute at which all is done", 1);
+    EARLIEST_FINISH("the earliest finish", "minute at which all is done", 15);
 
     private final String label;
     private final String meaning;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: every pack's day, and what is still free of resources, energy, runs and craft. Not thread-safe. */
@@ -150,6 +151,21 @@ final class Board {
         return energy[option.source()] >= option.wattHours() && usesFit(option, tick) ? port(option, tick) : NOWHERE;
     }
 
+    /** All places where an option can start at a step; 0 for a run or where it is settled by a partner. */
+    List<Integer> fits(Option option, int tick) {
+        int first = fit(option, tick);
+        if (first == NOWHERE) {
+            return List.of();
+        }
+        if (option.isRun() || option.isJoint() && placed(new Item.Shared(option.key(), tick)) > 0) {
+            return List.of(first);
+        }
+        return IntStream.range(first, option.places().size())
+                .filter(place -> isFree(option, tick, place))
+                .boxed()
+                .toList();
+    }
+
     private boolean runFits(Option option, int tick) {
         if (runDone[option.run()]) {
             return false;
@@ -179,16 +195,20 @@ final class Board {
 
     private int port(Option option, int tick) {
         for (int place = 0; place < option.places().size(); place++) {
-            int[] left = free[option.places().get(place).port()];
-            int at = tick;
-            while (at < tick + option.ticks() && left[at] > 0) {
-                at++;
-            }
-            if (at == tick + option.ticks()) {
+            if (isFree(option, tick, place)) {
                 return place;
             }
         }
         return NOWHERE;
+    }
+
+    private boolean isFree(Option option, int tick, int place) {
+        int[] left = free[option.places().get(place).port()];
+        int at = tick;
+        while (at < tick + option.ticks() && left[at] > 0) {
+            at++;
+        }
+        return at == tick + option.ticks();
     }
 
     /** End of the last thing placed [min]. */
@@ -204,9 +224,18 @@ final class Board {
 
     /** All counts. */
     long[] counts() {
+        return counts(days());
+    }
+
+    /** Counts of the first packs alone, so many of them. */
+    long[] placedCounts(int packs) {
+        return counts(days().subList(0, packs));
+    }
+
+    private long[] counts(List<Day> of) {
         long[] counts = model.emptyCounts();
         Map<Item.Shared, Boolean> seen = new HashMap<>();
-        for (Day day : days()) {
+        for (Day day : of) {
             counts[Count.FULL] += day.fullMinutes(model.stepMinutes(), model.horizonMinutes());
             counts[Count.STORAGE] += day.storage(model.stepMinutes());
             for (Item item : day.items()) {

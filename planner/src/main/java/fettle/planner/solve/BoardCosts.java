@@ -25,7 +25,7 @@ final class BoardCosts implements Costs {
         this.course = course;
         this.forced = forced;
         this.others = others;
-        finish = board.finishMinute();
+        finish = Math.max(board.finishMinute(), weighing.freeFinishMinute());
         own = course.options().stream().mapToDouble(weighing::own).toArray();
     }
 
@@ -41,6 +41,9 @@ final class BoardCosts implements Costs {
             return Double.POSITIVE_INFINITY;
         }
         double forcing = option.isJoint() ? forcing(option, tick) : 0;
+        if (forcing >= 0 && weighing.shake().leavesOut(course, index, tick)) {
+            return Double.POSITIVE_INFINITY;
+        }
         if (board.fit(option, tick) == Board.NOWHERE) {
             return Double.POSITIVE_INFINITY;
         }

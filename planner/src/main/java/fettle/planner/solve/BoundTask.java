@@ -1,6 +1,7 @@
 package fettle.planner.solve;
 
 import fettle.planner.problem.GoalSetting;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ record BoundTask(int count, int resolution, long[] budgets, long reachedCount) {
     static BoundTask of(Model model, int place, long[] reached) {
         List<GoalSetting> goals = model.problem().goals();
         long[] budgets = new long[Count.SIZE];
-        java.util.Arrays.fill(budgets, FREE);
+        Arrays.fill(budgets, FREE);
         budgets[Count.LOCKS] = reached[Count.LOCKS];
         for (int before = 0; before < place; before++) {
             GoalSetting setting = goals.get(before);
@@ -27,6 +28,19 @@ record BoundTask(int count, int resolution, long[] budgets, long reachedCount) {
         }
         int count = Count.of(goals.get(place).goal());
         return new BoundTask(count, goals.get(place).resolution(), budgets, reached[count]);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BoundTask task
+                && task.count == count
+                && task.reachedCount == reachedCount
+                && Arrays.equals(task.budgets, budgets);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(budgets) + count;
     }
 
     boolean isFree(int of) {

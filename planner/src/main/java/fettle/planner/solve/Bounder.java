@@ -1,7 +1,9 @@
 package fettle.planner.solve;
 
+import fettle.planner.problem.Goal;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Raises the bounds of all goals in turns. Used from one thread at a time. */
 final class Bounder {
@@ -13,6 +15,7 @@ final class Bounder {
     private final PricedPacks packs;
     private final Bounds bounds;
     private final Map<Integer, PriceAscent> ascents = new HashMap<>();
+    private @Nullable FinishBound finish;
     private int place;
     private int turn;
     private volatile long steps;
@@ -49,14 +52,37 @@ final class Bounder {
     }
 
     private boolean isOpen(int at, long[] reached) {
+        FinishBound ending = finish;
+        if (isFinish(at) && ending != null) {
+            boolean same = ending.task().equals(BoundTask.of(model, at, reached));
+            return !(same && ending.isSpent()) && !bounds.isProven(at, reached);
+        }
         PriceAscent ascent = ascents.get(at);
         boolean spent = ascent != null && ascent.task().covers(BoundTask.of(model, at, reached)) && ascent.isSpent();
         return !spent && !bounds.isProven(at, reached);
     }
 
+    private boolean isFinish(int at) {
+        return model.problem().goals().get(at).goal() == Goal.EARLIEST_FINISH;
+    }
+
+    private void raiseFinish(int at, BoundTask task) {
+        FinishBound ending = finish;
+        if (ending == null || !ending.task().equals(task)) {
+            ending = new FinishBound(model, rows, packs, task);
+            finish = ending;
+        }
+        ending.step();
+        bounds.found(at, new Bounds.Bound(task, ending.units(), new double[0]));
+    }
+
     private void raise(int at, long[] reached) {
         steps++;
         BoundTask task = BoundTask.of(model, at, reached);
+        if (isFinish(at)) {
+            raiseFinish(at, task);
+            return;
+        }
         PriceAscent ascent = ascents.get(at);
         if (ascent == null || !ascent.task().covers(task)) {
             PriceAscent next = new PriceAscent(model, rows, packs, task, task.reachedCount());

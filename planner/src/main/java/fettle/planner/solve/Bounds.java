@@ -1,5 +1,6 @@
 package fettle.planner.solve;
 
+import fettle.planner.problem.GoalSetting;
 import org.jspecify.annotations.Nullable;
 
 /** The bounds found so far, and the prices behind them. Thread-safe. */
@@ -29,6 +30,15 @@ final class Bounds {
         }
     }
 
+    /** Everything was tried: nothing is better than these counts. */
+    synchronized void settle(long[] reached) {
+        for (int place = 0; place < found.length; place++) {
+            GoalSetting setting = model.problem().goals().get(place);
+            long units = setting.units(reached[Count.of(setting.goal())]);
+            found[place] = new Bound(BoundTask.of(model, place, reached), units, new double[0]);
+        }
+    }
+
     /** The bound on a goal for a plan that has reached these counts [units]; 0 where none is known. */
     synchronized long units(int place, long[] reached) {
         Bound bound = found[place];
@@ -42,7 +52,7 @@ final class Bounds {
     }
 
     boolean isProven(int place, long[] reached) {
-        var setting = model.problem().goals().get(place);
+        GoalSetting setting = model.problem().goals().get(place);
         return units(place, reached) >= setting.units(reached[Count.of(setting.goal())]);
     }
 

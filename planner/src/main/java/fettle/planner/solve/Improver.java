@@ -1,5 +1,7 @@
 package fettle.planner.solve;
 
+import fettle.planner.problem.Goal;
+import fettle.planner.problem.GoalSetting;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -40,7 +42,7 @@ final class Improver {
         this.bounds = bounds;
         ranking = new Ranking(model);
         board = new Board(model);
-        inserter = new Inserter(board, new Weighing(ranking.weights()));
+        inserter = new Inserter(board, new Weighing(ranking.weights(), 0, Shake.NONE));
         random = new Random(seed);
         neighbours = new Neighbours(board, random);
         first();
@@ -61,6 +63,12 @@ final class Improver {
         return (int) course.options().stream()
                 .filter(option -> option.counts()[Count.LOCKS] < 0)
                 .count();
+    }
+
+    /** Takes a better plan from elsewhere. */
+    void take(List<Day> days, long[] of) {
+        best = days;
+        bestCounts = of.clone();
     }
 
     List<Day> best() {
@@ -101,7 +109,7 @@ final class Improver {
         }
         tried++;
         List<Day> before = board.days();
-        Weighing plain = new Weighing(weights());
+        Weighing plain = new Weighing(weights(), freeFinish(), shake());
         Optional<Weighing> priced = random.nextBoolean() ? priced() : Optional.empty();
         inserter.weigh(priced.orElse(plain));
         Set<Integer> pulled = new LinkedHashSet<>();
@@ -149,7 +157,22 @@ final class Improver {
         for (int row = rows.run(0); row < rows.run(model.problem().runs().size()); row++) {
             prices[row] *= 0.9 + 0.4 * random.nextDouble();
         }
-        return Optional.of(new PricedWeighing(model, rows, weights, prices, whole[count]));
+        return Optional.of(new PricedWeighing(model, rows, weights, prices, whole[count], freeFinish()));
+    }
+
+    private Shake shake() {
+        return random.nextBoolean() ? Shake.NONE : new Shake(random.nextLong(), 0.3 * random.nextDouble());
+    }
+
+    /** What the finish may come to without being counted worse, once it is settled. */
+    private int freeFinish() {
+        for (int before = 0; before < place; before++) {
+            GoalSetting setting = ranking.goal(before);
+            if (setting.goal() == Goal.EARLIEST_FINISH) {
+                return (int) (setting.units(bestCounts[Count.FINISH]) * setting.resolution());
+            }
+        }
+        return 0;
     }
 
     /** How much worse a plan may be in the goal looked at; goes to nothing. */
@@ -161,9 +184,20 @@ final class Improver {
         return -Math.log(1 - random.nextDouble()) * FIRST_SLACK * left * left * of;
     }
 
-    /** Goals after the one looked at weigh in half of the steps only. */
+    /**
+     * Goals after the one looked at weigh in half of the steps only. Goals before it that are not told apart finely sometimes
+     * weigh little, so that what their resolution leaves open is used.
+     */
     private double[] weights() {
         double[] weights = ranking.weights();
+        double unit = weights[Count.of(ranking.goal(place).goal())]
+                * ranking.goal(place).resolution();
+        for (int before = 0; before < place; before++) {
+            GoalSetting setting = ranking.goal(before);
+            if (setting.resolution() > 1 && random.nextInt(4) == 0) {
+                weights[Count.of(setting.goal())] = unit * Math.exp(4 * random.nextGaussian()) / setting.resolution();
+            }
+        }
         for (int after = place + 1; after < ranking.depth(); after++) {
             if (random.nextBoolean()) {
                 weights[Count.of(ranking.goal(after).goal())] = 0;

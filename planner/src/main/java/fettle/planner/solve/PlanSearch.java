@@ -41,6 +41,9 @@ final class PlanSearch {
         if (effort.threads() > 1 && goOn) {
             beside.start();
         }
+        if (goOn && effort.rounds() > 0) {
+            tryAll();
+        }
         double spoke = seconds();
         long round = 0;
         while (goOn && round < effort.rounds() && seconds() < effort.seconds() && !bounds.areProven(reached)) {
@@ -56,6 +59,15 @@ final class PlanSearch {
         }
         stopped = true;
         return plan(!goOn);
+    }
+
+    /** Small problems are settled at once. */
+    private void tryAll() {
+        ExactSearch.best(model, improver.best(), improver.bestCounts()).ifPresent(found -> {
+            improver.take(found.days(), found.counts());
+            reached = found.counts();
+            bounds.settle(found.counts());
+        });
     }
 
     private void bound() {

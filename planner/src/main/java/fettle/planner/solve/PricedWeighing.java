@@ -19,10 +19,11 @@ final class PricedWeighing extends Weighing {
 
     /**
      * @param weights weights of the counts, without those the prices stand for
-     * @param unit weight of one unit of the count that was bounded
+     * @param unit weight of one of the count that was bounded
+     * @param freeFinishMinute a finish up to this costs nothing
      */
-    PricedWeighing(Model model, Rows rows, double[] weights, double[] prices, double unit) {
-        super(weights);
+    PricedWeighing(Model model, Rows rows, double[] weights, double[] prices, double unit, int freeFinishMinute) {
+        super(weights, freeFinishMinute, Shake.NONE);
         ticks = model.ticks();
         this.rows = rows;
         this.prices = prices;

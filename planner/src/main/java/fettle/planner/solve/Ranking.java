@@ -16,14 +16,20 @@ final class Ranking {
 
     /** Below 0 if the first is better: broken locks, then the goals in order at their resolution, then more finely. */
     int compare(long[] one, long[] other) {
+        int order = compareUnits(one, other);
+        for (int i = 0; i < goals.size() && order == 0; i++) {
+            int count = Count.of(goals.get(i).goal());
+            order = Long.compare(one[count], other[count]);
+        }
+        return order;
+    }
+
+    /** The same as far as plans are told apart at all. */
+    int compareUnits(long[] one, long[] other) {
         int order = Long.compare(one[Count.LOCKS], other[Count.LOCKS]);
         for (int i = 0; i < goals.size() && order == 0; i++) {
             int count = Count.of(goals.get(i).goal());
             order = Long.compare(goals.get(i).units(one[count]), goals.get(i).units(other[count]));
-        }
-        for (int i = 0; i < goals.size() && order == 0; i++) {
-            int count = Count.of(goals.get(i).goal());
-            order = Long.compare(one[count], other[count]);
         }
         return order;
     }

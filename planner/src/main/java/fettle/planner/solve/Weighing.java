@@ -3,9 +3,26 @@ package fettle.planner.solve;
 /** How much each count weighs while days are placed. */
 class Weighing {
     private final double[] weights;
+    private final int freeFinishMinute;
+    private final Shake shake;
 
-    Weighing(double[] weights) {
+    /**
+     * @param weights weight of every count
+     * @param freeFinishMinute a finish up to this costs nothing
+     * @param shake choices left out
+     */
+    Weighing(double[] weights, int freeFinishMinute, Shake shake) {
+        this.shake = shake;
         this.weights = weights.clone();
+        this.freeFinishMinute = freeFinishMinute;
+    }
+
+    Shake shake() {
+        return shake;
+    }
+
+    int freeFinishMinute() {
+        return freeFinishMinute;
     }
 
     double weight(int count) {
