@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             OpenWord.class,
             TodayWord.class,
             CheckWord.class,
+            ChecksWord.class,
             ChargedWord.class,
             RanWord.class,
             UndoWord.class,

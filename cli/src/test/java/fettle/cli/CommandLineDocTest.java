@@ -54,6 +54,9 @@ final class CommandLineDocTest {
         Files.writeString(home.resolve("flight.csv"), flight);
         String sagging = flight.replace("118,14.8", "118,11.6").replace("119,14.8", "119,11.6");
         Files.writeString(home.resolve("sagging.csv"), sagging);
+        Files.writeString(
+                home.resolve("shelf.tsv"),
+                "tag\tcell 1\tcell 2\tcell 3\tcell 4\ttemperature\trest h\nP07\t3,84\t3,83\t3,85\t3,84\t21\t2\n");
         Files.writeString(home.resolve("registers.csv"), "Voltage,0x3138\nCurrent,0xFFFF\n");
         String sweep = IntStream.rangeClosed(100, 200)
                 .map(step -> 10 * step)

@@ -29,8 +29,8 @@ final class FettleTest {
 
         assertThat(command.getSubcommands().keySet())
                 .contains(
-                        "book", "charged", "charger", "check", "craft", "demo", "journal", "open", "pack", "ran",
-                        "rule", "servo", "setup", "source", "sweep", "today", "trace", "undo", "work");
+                        "book", "charged", "charger", "check", "checks", "craft", "demo", "journal", "open", "pack",
+                        "ran", "rule", "servo", "setup", "source", "sweep", "today", "trace", "undo", "work");
     }
 
     @Test

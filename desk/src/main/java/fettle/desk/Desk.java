@@ -15,6 +15,7 @@ import fettle.desk.pack.PackHandler;
 import fettle.desk.passport.PassportHandler;
 import fettle.desk.rules.RulesHandler;
 import fettle.desk.setup.SetUpsHandler;
+import fettle.desk.shelf.ShelfHandler;
 import fettle.desk.today.TodayHandler;
 import fettle.desk.trace.TraceHandler;
 import fettle.desk.worksheet.WorksheetHandler;
@@ -73,6 +74,7 @@ public final class Desk implements AutoCloseable {
         new Troubles(pages).addTo(routes);
         new TodayHandler(workshop, pages).addTo(routes);
         new EntryHandler(workshop.entries(), pages).addTo(routes);
+        new ShelfHandler(workshop, pages).addTo(routes);
         new KitHandler(workshop, pages).addTo(routes);
         new FitHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);

@@ -2,6 +2,7 @@ package fettle.desk;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,5 +69,14 @@ public final class Browser {
     /** What the page looks like, as a PNG. */
     public static byte[] picture(ChromeDriver driver) {
         return driver.getScreenshotAs(OutputType.BYTES);
+    }
+
+    /** Keeps a picture to look at, in the folder {@code fettle.look} names, where a run asks for it. */
+    public static void keep(ChromeDriver driver, String name) throws IOException {
+        String folder = System.getProperty("fettle.look");
+        if (folder != null) {
+            Files.createDirectories(Path.of(folder));
+            Files.write(Path.of(folder, name + ".png"), picture(driver));
+        }
     }
 }

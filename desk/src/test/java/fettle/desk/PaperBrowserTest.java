@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fettle.workshop.label.LabelGrid;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Map;
@@ -54,7 +53,7 @@ final class PaperBrowserTest {
                     .as("width of %s", page)
                     .isLessThanOrEqualTo(width);
             Accessibility.check(browser, page);
-            keep(page.replaceAll("\\W+", "-") + width);
+            Browser.keep(browser, page.replaceAll("\\W+", "-") + width);
         }
         assertThat(Browser.console(browser)).allMatch(line -> line.contains("422"));
     }
@@ -93,14 +92,5 @@ final class PaperBrowserTest {
     private static byte[] printed() {
         Map<String, Object> printed = browser.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
         return Base64.getDecoder().decode((String) printed.get("data"));
-    }
-
-    /** Keeps a picture to look at where the run asks for it. */
-    private static void keep(String name) throws IOException {
-        String kept = System.getProperty("fettle.look");
-        if (kept != null) {
-            Files.createDirectories(Path.of(kept));
-            Files.write(Path.of(kept, name + ".png"), Browser.picture(browser));
-        }
     }
 }

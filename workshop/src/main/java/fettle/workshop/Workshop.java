@@ -117,6 +117,10 @@ public final class Workshop implements AutoCloseable {
         return new Traces(ledger, packs, rules);
     }
 
+    public ShelfCheck shelfCheck() {
+        return new ShelfCheck(ledger, entries());
+    }
+
     public Labels labels() {
         return new Labels(packs, rules);
     }

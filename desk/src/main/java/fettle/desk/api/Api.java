@@ -55,6 +55,14 @@ public final class Api {
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post(
                 "/api/preview", ctx -> Json.answer(ctx, workshop.entries().preview(Json.word(Json.body(ctx), "line"))));
+        routes.post("/api/checks/preview", ctx -> {
+            Map<String, String> body = Json.body(ctx);
+            Json.answer(ctx, workshop.shelfCheck().preview(Json.word(body, "rows"), Json.word(body, "every")));
+        });
+        routes.post("/api/checks", ctx -> {
+            Map<String, String> body = Json.body(ctx);
+            Json.created(ctx, workshop.shelfCheck().save(Json.word(body, "rows"), Json.word(body, "every")));
+        });
         routes.post(
                 "/api/entries", ctx -> Json.created(ctx, workshop.entries().enter(Json.word(Json.body(ctx), "line"))));
     }

@@ -23,6 +23,7 @@ public final class Assets {
         serve(routes, "icon.svg", OURS + "icon.svg", "image/svg+xml");
         serve(routes, "htmx.js", HTMX, SCRIPT);
         serve(routes, "trace.js", OURS + "trace.js", SCRIPT);
+        serve(routes, "shelf.js", OURS + "shelf.js", SCRIPT);
         serve(routes, "linkage.js", OURS + "linkage.js", SCRIPT);
         serve(routes, "uplot.js", UPLOT + "uPlot.iife.min.js", SCRIPT);
         serve(routes, "uplot.css", UPLOT + "uPlot.min.css", STYLE);

@@ -148,6 +148,8 @@ final class OpenApiDocumentTest {
             {"post", "/api/setups/{name}/surface", "Wren", "{'surface':'rudder','volts':'6','speed':'30 m/s'}"},
             {"post", "/api/setups/{name}/power", "Wren", "{'input':'12.6','output':'6','continuous':'5','peak':'8'}"},
             {"post", "/api/sweeps", "", "{'points':'" + POINTS + "'}"},
+            {"post", "/api/checks/preview", "", "{'rows':'P90 3.84 3.83 3.85 3.84','every':'21C rest 2h'}"},
+            {"post", "/api/checks", "", "{'rows':'P90 3.84 3.83 3.85 3.84','every':'21C rest 2h'}"},
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
             {"post", "/api/traces", "?pack=P90&name=a.csv", LOG},
