@@ -19,6 +19,16 @@ final class WorksheetExamples {
             Map.entry("load", PACK + "--charge 95% --load 40A --working"),
             Map.entry("rating", PACK + "--label 150A"),
             Map.entry("cold", PACK + "--charge 95% --load 20A --cold 5"),
+            Map.entry(
+                    "timer",
+                    PACK + "--charge 100% --peak 60 --runs \"6 min; 2900 mAh\" --runs \"5m50; 3100 mAh\""
+                            + " --runs \"6 min; 2750 mAh\""),
+            Map.entry("field", "--capacity 80Ah --charge 12.6V --uses \"charge P07; 60 Wh; 45 min\""),
+            Map.entry("generator", "--watts 1000 --full 4h --quarter 9h --load 400W"),
+            Map.entry("usb", "--cells 3S --capacity 2200 --resistance 6 --charge 100% --device 19Wh"),
+            Map.entry(
+                    "travel",
+                    "--packs \"P01; LiPo; 4S; 5000 mAh; spare\" --packs \"P07; LiPo; 6S; 5000 mAh; in craft\""),
             Map.entry("linkage", LINKAGE + "--low 1050 --high 1950"),
             Map.entry("throws", LINKAGE + "--up 12mm --down 10°"),
             Map.entry("holes", "--arms \"8 10 12\" --horns \"12 15 18\" --aft 100 --up 20 --down 15"),

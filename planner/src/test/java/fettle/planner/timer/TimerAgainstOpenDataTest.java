@@ -39,14 +39,6 @@ final class TimerAgainstOpenDataTest {
             }
             TimerAnswer own = answer(whole.part(0, end + 1));
             TimerAnswer third = answer(whole.part(0, whole.size() / 3));
-            System.out.printf(
-                    "%s: limit at %.0f s; by its own current %.0f s, from its first third %.0f s, set %d s, %s%n",
-                    names.get(i),
-                    truth,
-                    own.typicalSeconds().value(),
-                    third.typicalSeconds().value(),
-                    third.settingSeconds(),
-                    own.binding());
             assertThat(own.typicalSeconds().value()).as(names.get(i)).isCloseTo(truth, within(byOwn[i] * truth));
             assertThat(third.typicalSeconds().value()).as(names.get(i)).isCloseTo(truth, within(byThird[i] * truth));
             assertThat((double) third.settingSeconds()).as(names.get(i)).isLessThan(truth);

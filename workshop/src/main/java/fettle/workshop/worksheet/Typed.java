@@ -34,7 +34,10 @@ final class Typed {
             Map.entry("servoTravel", "travel"),
             Map.entry("throws", "up"),
             Map.entry("halfSpan", "servo-span"),
-            Map.entry("fastestFrame", "servo-frame"));
+            Map.entry("fastestFrame", "servo-frame"),
+            Map.entry("fullHours", "full"),
+            Map.entry("quarterHours", "quarter"),
+            Map.entry("stop", "level"));
 
     private final Map<String, String> words;
     private final List<WorksheetField> fields;
