@@ -105,7 +105,7 @@ class WorksheetsTest {
         assertThatThrownBy(() -> Worksheets.of("fly"))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining(
-                        "there are charge, storage, balance, join, load, rating, cold, linkage, throws, holes, match, swashplate, signal, hinge, servo-power");
+                        "there are charge, storage, balance, join, load, rating, cold, timer, field, generator, usb, travel, linkage, throws, holes, match, swashplate, signal, hinge, servo-power");
     }
 
     private static Map<String, String> with(String typed) {
