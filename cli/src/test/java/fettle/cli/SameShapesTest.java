@@ -39,6 +39,9 @@ final class SameShapesTest {
             entry("rule list --chemistry LiFePO4", "api/rules?chemistry=LiFePO4"),
             entry("journal --limit 30 --skip 5", "api/journal?limit=30&offset=5"),
             entry("setup list Harrier", "api/setups/Harrier"),
+            entry("outing list --all", "api/outings"),
+            entry("outing show \"Club day at the airstrip\"", "api/outings/Club%20day%20at%20the%20airstrip"),
+            entry("outing now \"Club day at the airstrip\"", "api/outings/Club%20day%20at%20the%20airstrip/now"),
             entry("trace list --pack P02", "api/traces?pack=P02"),
             entry("trace show 1", "api/traces/1"));
 

@@ -59,7 +59,7 @@ final class OutingsBrowserTest {
         assertThat(plan.runs()).isNotEmpty();
         assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.run")))
                 .hasSize(plan.runs().size());
-        assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.charge, .day-sheet .bar.storage")))
+        assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.charge, .day-sheet .bar.to-storage")))
                 .hasSize(plan.charges().size());
         assertThat(Browser.console(browser)).isEmpty();
         keepPicture("outing-1600");

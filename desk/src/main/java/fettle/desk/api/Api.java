@@ -40,6 +40,8 @@ public final class Api {
         routes.get(
                 "/api/packs/{name}", ctx -> Json.answer(ctx, workshop.review().pack(ctx.pathParam("name"))));
         ItemKinds.all().forEach(kind -> addShelf(routes, kind));
+        addShelf(routes, ItemKinds.outings());
+        new OutingsApi(workshop).addTo(routes);
         addRules(routes);
         routes.get("/api/labels", ctx -> Json.answer(ctx, LabelsHandler.asked(workshop, ctx)));
         routes.get("/api/worksheets", ctx -> Json.answer(ctx, Worksheets.all()));
@@ -72,7 +74,7 @@ public final class Api {
         String all = "/api/" + kind.key();
         String one = all + "/{name}";
         routes.get(all, ctx -> Json.answer(ctx, shelf.list()));
-        if (!kind.key().equals("packs")) {
+        if (!kind.key().equals("packs") && !kind.key().equals("outings")) {
             routes.get(one, ctx -> Json.answer(ctx, shelf.find(ctx.pathParam("name"))));
         }
         routes.post(all, ctx -> Json.created(ctx, shelf.add(kind.form().read().apply(Json.body(ctx)))));

@@ -59,11 +59,18 @@ public record DaySheet(List<Panel> panels) {
     /**
      * A charge, a run or a time of cooling.
      *
-     * @param kind its style: charge, storage, run or cooling
+     * @param kind its style: charge, to-storage, run or cooling
      * @param label what stands in it; empty where there is no room
      * @param title all of it, shown on pointing
      */
-    public record Bar(String kind, double x, double top, double width, double height, String label, String title) {}
+    public record Bar(String kind, double x, double top, double width, double height, String label, String title) {
+        private static final double INSET = 4;
+
+        /** Where its label begins: in it, but behind the short dark bar of a run. */
+        public double labelX() {
+            return kind.equals("run") ? x + width + INSET : x + INSET;
+        }
+    }
 
     /**
      * Power drawn from one source.

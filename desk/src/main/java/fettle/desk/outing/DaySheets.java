@@ -138,7 +138,7 @@ final class DaySheets {
                     String packs = String.join(" + ", charge.packs());
                     String how = TradeUnit.PERCENT.print(charge.fromFraction(), 0) + " to "
                             + TradeUnit.PERCENT.print(charge.toFraction(), 0);
-                    String kind = charge.target().contains("storage") ? "storage" : "charge";
+                    String kind = charge.target().contains("storage") ? "to-storage" : "charge";
                     bars.add(bar(
                             kind,
                             charge.begins(),

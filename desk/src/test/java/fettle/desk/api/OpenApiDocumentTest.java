@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fettle.desk.OpenDesk;
 import fettle.desk.kit.ItemKinds;
+import fettle.workshop.PlanSpeed;
 import io.javalin.Javalin;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -32,6 +33,11 @@ final class OpenApiDocumentTest {
             .collect(Collectors.joining("\\n"))
             .replace("--", "");
 
+    private static final String OUTING_NAME = "Club day at the airstrip";
+    private static final String OUTING = "{'name':'Lake','date':'2026-05-10','zone':'UTC','leaveHome':'08:00',"
+            + "'arrive':'09:00','packUp':'15:00','ambient':'18C','packs':'P01, P06',"
+            + "'feeds':'field: field-pair on field-box','runs':'Harrier; 09:30 to 14:30; 6 min'}";
+
     @TempDir
     static Path folder;
 
@@ -42,6 +48,7 @@ final class OpenApiDocumentTest {
     @BeforeAll
     static void open() throws Exception {
         desk = OpenDesk.ofTheClub(folder);
+        desk.workshop().outings().start(OUTING_NAME, new PlanSpeed(0.3));
         document = JSON.readTree(desk.get("/api/openapi.json").body());
     }
 
@@ -81,7 +88,7 @@ final class OpenApiDocumentTest {
             String address =
                     path.getKey().replace("{name}", nameIn(path.getKey())).replace("{id}", "1");
             HttpResponse<String> answer =
-                    desk.get(address.equals("/api/rules") ? "/api/rules?chemistry=LiPo&pack=P01" : address);
+                    desk.get(address.equals("/api/rules") ? "/api/rules?chemistry=LiPo&pack=P01" : asked(address));
             assertThat(answer.statusCode()).as(address).isEqualTo(200);
             JsonNode schema = get.at("/responses/200/content/application~1json/schema");
             compare(JSON.readTree(answer.body()), schema, path.getKey(), compared);
@@ -150,6 +157,18 @@ final class OpenApiDocumentTest {
             {"post", "/api/sweeps", "", "{'points':'" + POINTS + "'}"},
             {"post", "/api/checks/preview", "", "{'rows':'P90 3.84 3.83 3.85 3.84','every':'21C rest 2h'}"},
             {"post", "/api/checks", "", "{'rows':'P90 3.84 3.83 3.85 3.84','every':'21C rest 2h'}"},
+            {"post", "/api/outings", "", OUTING},
+            {"put", "/api/outings/{name}", "Lake", OUTING.replace("18C", "20C")},
+            {"post", "/api/outings/{name}/retire", "Lake", "{'reason':'rain'}"},
+            {"post", "/api/outings/{name}/restore", "Lake", ""},
+            {"post", "/api/outings/{name}/settle", "Lake", "{'what':'not P06'}"},
+            {"post", "/api/outings/{name}/release", "Lake", "{'what':'not P06'}"},
+            {"post", "/api/outings/{name}/plan", "Lake", "{'seconds':'0.3 s'}"},
+            {"post", "/api/outings/{name}/planning", "Lake", "{'seconds':'0.3 s'}"},
+            {"post", "/api/outings/{name}/planning/cancel", "Lake", ""},
+            {"post", "/api/outings/{name}/start", "Lake", "{'what':'Harrier 1'}"},
+            {"post", "/api/outings/{name}/finish", "Lake", "{'what':'Harrier 1'}"},
+            {"post", "/api/outings/{name}/put-back", "Lake", "{'what':'Harrier 1','charge':'3000 mAh'}"},
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
             {"post", "/api/traces", "?pack=P90&name=a.csv", LOG},
@@ -236,9 +255,17 @@ final class OpenApiDocumentTest {
         return names;
     }
 
+    /** A question about an outing names what it asks about. */
+    private static String asked(String address) {
+        return address.endsWith("/why") ? address + "?what=P01" : address;
+    }
+
     private static String nameIn(String path) {
         if (path.startsWith("/api/setups/")) {
             return "Harrier";
+        }
+        if (path.startsWith("/api/outings/")) {
+            return OUTING_NAME.replace(" ", "%20");
         }
         return ItemKinds.all().stream()
                 .filter(kind -> path.startsWith("/api/" + kind.key()))
