@@ -25,7 +25,7 @@ final class KitAddWord<T> implements Runnable {
 
     @Override
     public void run() {
-        T item = fields.made(name);
+        T item = fields.made(name, session.zone());
         try (Workshop workshop = session.open()) {
             JournalEntry entry = kind.shelf().apply(workshop).add(item);
             session.print(entry, entry.sentence());

@@ -4,18 +4,14 @@ import static fettle.cli.KitFields.or;
 
 import fettle.engine.outing.Outing;
 import fettle.workshop.OutingForm;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** The options that describe an outing. A mixin. */
 final class OutingFields implements KitFields<Outing> {
-    @Spec(Spec.Target.MIXEE)
-    private @Nullable CommandSpec spec;
-
     @Option(names = "--date", paramLabel = "DATE", description = "The day at the field, e.g. 2026-05-16.")
     private @Nullable String date;
 
@@ -84,15 +80,13 @@ final class OutingFields implements KitFields<Outing> {
 
     @Override
     public Outing made(String name) {
-        String here = ((Fettle) Objects.requireNonNull(spec, "the mixin is not in a command")
-                        .root()
-                        .userObject())
-                .surroundings()
-                .clock()
-                .getZone()
-                .getId();
-        return over(new OutingForm("", "", here, "", "", "", "", "", "", "", "", "", "", "", ""), name)
-                .toOuting();
+        return made(name, ZoneOffset.UTC);
+    }
+
+    @Override
+    public Outing made(String name, ZoneId here) {
+        OutingForm empty = new OutingForm("", "", here.getId(), "", "", "", "", "", "", "", "", "", "", "", "");
+        return over(empty, name).toOuting();
     }
 
     @Override
