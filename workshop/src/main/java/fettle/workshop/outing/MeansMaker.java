@@ -65,6 +65,10 @@ final class MeansMaker {
                             feed.source() + " is no source in use. Add it: source add, or take its line out."));
             add(feed, charger, source, packs);
         }
+        double error = Math.max(atHome.greatestErrorFraction(), atField.greatestErrorFraction());
+        if (error > 0) {
+            inputs.add("charge times are at most " + TradeUnit.PERCENT.print(error, 1) + " longer than simulated");
+        }
         return new OutingProblem.Means(List.copyOf(sources.values()), chargers, ports, ways);
     }
 

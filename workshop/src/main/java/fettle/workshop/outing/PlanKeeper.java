@@ -83,7 +83,7 @@ public final class PlanKeeper {
         return new GoalReached(value.goal().label(), came(made, value), value.provenBest(), value.gapFraction());
     }
 
-    static String came(PlanningCase made, GoalValue value) {
+    private static String came(PlanningCase made, GoalValue value) {
         long count = value.count();
         if (value.goal() == Goal.EARLIEST_FINISH) {
             return count <= 0
