@@ -22,7 +22,9 @@ final class CircuitFit {
             1e-6; // relative fall of the cost that ends a round: a thousandth of one independent reading in a thousand
     private static final double DELAY_BELIEF_SECONDS = 0.5;
     private static final double LOG_TAU_BELIEF = 3; // e³: a factor of 20 either way of the start
-    private static final double MOST_WEIGHT_ROWS = 4; // a row stands for at most so many usual steps
+    private static final double RIDGE = 1e-12;
+    private static final double SHORTEST_STEPS = 0.1; // a quicker pair is part of R0
+    private static final double LONGEST_DURATIONS = 10; // a slower pair is a straight fall of the rest volts
 
     private final LoadWindow window;
     private final CellBelief belief;
@@ -32,6 +34,8 @@ final class CircuitFit {
     private final double[] precision;
     private final double[] timeWeights;
     private final double[] weights;
+    private final double shortest;
+    private final double longest;
     private CircuitPoint point;
     private ResidualNoise noise;
     private double[] residual;
@@ -45,6 +49,8 @@ final class CircuitFit {
         this.model = new CircuitModel(window, belief.curve());
         this.delayFree = delayFree;
         this.weights = timeWeights.clone();
+        this.shortest = Math.log(SHORTEST_STEPS * window.stepSeconds());
+        this.longest = Math.log(LONGEST_DURATIONS * window.durationSeconds());
         this.point = start;
         this.centre = new double[start.size(delayFree)];
         this.precision = new double[centre.length];
@@ -117,7 +123,7 @@ final class CircuitFit {
     RealMatrix covariance() {
         ResidualNoise seen = noise();
         double scale = scale();
-        RealMatrix inverse = MatrixUtils.inverse(new Array2DRowRealMatrix(normal(scale), false));
+        RealMatrix inverse = inverse(normal(scale));
         double[][] middle = seen.spread(window, columns, weights);
         for (int i = 0; i < middle.length; i++) {
             for (int j = 0; j < middle.length; j++) {
@@ -126,6 +132,29 @@ final class CircuitFit {
             middle[i][i] += precision[i];
         }
         return inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
+    }
+
+    /** Scaled to a diagonal of 1 and a trace of ridge first: what no row tells of gets a huge ±, not an error. */
+    private static RealMatrix inverse(double[][] normal) {
+        int size = normal.length;
+        double[] unit = new double[size];
+        for (int i = 0; i < size; i++) {
+            unit[i] = normal[i][i] > 0 ? 1 / Math.sqrt(normal[i][i]) : 1;
+        }
+        double[][] scaled = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                scaled[i][j] = normal[i][j] * unit[i] * unit[j];
+            }
+            scaled[i][i] += RIDGE;
+        }
+        RealMatrix inverse = MatrixUtils.inverse(new Array2DRowRealMatrix(scaled, false));
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                inverse.multiplyEntry(i, j, unit[i] * unit[j]);
+            }
+        }
+        return inverse;
     }
 
     private void believe(CircuitPoint start) {
@@ -168,7 +197,7 @@ final class CircuitFit {
             boolean moved = false;
             double fall = 0;
             for (int attempt = 0; attempt < 8 && !moved; attempt++) {
-                CircuitPoint next = point.towards(solve(normal, downhill, damping));
+                CircuitPoint next = point.towards(solve(normal, downhill, damping), shortest, longest);
                 CircuitModel.Look look = model.look(next, delayFree);
                 double[] nextResidual = residuals(look);
                 double nextCost = cost(next, nextResidual, scale);

@@ -23,11 +23,19 @@ record CircuitPoint(double[] ohms, double[] logTau, double startCharge, double l
         return new CircuitPoint(ohms, logTau, startCharge, logCapacity, seconds);
     }
 
-    /** This point moved by a step, resistances by no more than nine tenths of the way to nothing. */
-    CircuitPoint towards(double[] step) {
+    /**
+     * This point moved by a step, resistances by no more than nine tenths of the way to nothing.
+     *
+     * @param shortest least time constant a window can show, natural logarithm [ln s]
+     * @param longest largest time constant it can show [ln s]
+     */
+    CircuitPoint towards(double[] step, double shortest, double longest) {
         CircuitPoint moved = plus(step);
         for (int i = 0; i < ohms.length; i++) {
             moved.ohms[i] = Math.max(moved.ohms[i], 0.1 * ohms[i]);
+        }
+        for (int i = 0; i < logTau.length; i++) {
+            moved.logTau[i] = Math.max(shortest, Math.min(longest, moved.logTau[i]));
         }
         return moved;
     }

@@ -64,6 +64,24 @@ class IdentificationTest {
         assertThat(found.standardDeviation()).isLessThan(truth / 6);
     }
 
+    /** Of one pair there is nothing a second could tell: whatever becomes of it, there is an answer, and R0 is still right. */
+    @Test
+    void aPairThatIsNotThereDoesNoHarm() {
+        for (long seed = 31; seed < 56; seed++) {
+            GeneratedCell cell = cell(seed);
+            IdentifiedCircuit found = find(cell, cell.window(), PairCount.TWO);
+            assertThat(found.r0().value()).as("seed %d", seed).isCloseTo(cell.r0(), within(0.15 * cell.r0()));
+        }
+    }
+
+    @Test
+    void noStepTakesAPairOutOfWhatTheWindowCanShow() {
+        CircuitPoint point = new CircuitPoint(new double[] {0.01, 0.01}, new double[] {1}, 0.5, 9, 0);
+        CircuitPoint moved = point.towards(new double[] {-1, 0, 100, 0, 0}, -1, 7);
+        assertThat(moved.logTau()[0]).isEqualTo(7);
+        assertThat(moved.ohms()[0]).isCloseTo(0.001, within(1e-12));
+    }
+
     @Test
     void windowTooShortForTheSlowPairIsSaid() {
         GeneratedCell cell = cell(13);
