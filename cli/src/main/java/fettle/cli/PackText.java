@@ -7,6 +7,7 @@ import fettle.engine.pack.CellState;
 import fettle.engine.pack.Finding;
 import fettle.engine.pack.PresentCapacity;
 import fettle.engine.units.TradeUnit;
+import fettle.workshop.AlikePack;
 import fettle.workshop.PackException;
 import fettle.workshop.PackFile;
 import java.time.Instant;
@@ -47,6 +48,16 @@ final class PackText {
             lines.addAll(Wrapped.lines("do", ReviewTable.instruction(task, now, zone)));
             lines.addAll(Wrapped.lines("because", task.reason()));
             WorkingText.add(task.working(), detail, lines);
+        }
+        for (AlikePack alike : file.alike()) {
+            PresentCapacity holds = alike.capacity();
+            lines.addAll(Wrapped.lines(
+                    "alike",
+                    alike.tag() + " " + alike.standing().word() + ", "
+                            + (holds.measured()
+                                    ? "holds " + TradeUnit.MILLIAMPERE_HOUR.print(holds.coulombs(), 0)
+                                    : "capacity not measured")
+                            + ", " + alike.charges() + " charges"));
         }
         if (!file.exceptions().isEmpty()) {
             lines.add("");

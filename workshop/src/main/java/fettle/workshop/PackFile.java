@@ -13,6 +13,7 @@ import java.util.List;
  * @param retired whether it is out of use
  * @param history what was noted
  * @param exceptions what its traces showed past a limit, oldest trace first
+ * @param alike packs of the same label bought within a month of it, itself among them; empty if there is no other
  * @param rules what holds for it
  */
 public record PackFile(
@@ -21,9 +22,11 @@ public record PackFile(
         boolean retired,
         PackHistory history,
         List<PackException> exceptions,
+        List<AlikePack> alike,
         List<Rule> rules) {
     public PackFile {
         exceptions = List.copyOf(exceptions);
+        alike = List.copyOf(alike);
         rules = List.copyOf(rules);
     }
 }

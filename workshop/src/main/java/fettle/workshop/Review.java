@@ -5,6 +5,8 @@ import fettle.book.store.Stored;
 import fettle.engine.charge.Task;
 import fettle.engine.charge.TaskPlanner;
 import fettle.engine.health.PackHealth;
+import fettle.engine.health.ResistanceLadder;
+import fettle.engine.health.leakage.CellLeak;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.ChargeRecord;
 import fettle.engine.pack.Check;
@@ -21,6 +23,8 @@ import fettle.engine.trace.EventFindings;
 import fettle.engine.trace.TraceRecord;
 import fettle.engine.trace.TraceUses;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
@@ -36,6 +40,7 @@ public final class Review {
     private static final Comparator<Task> SOONEST_FIRST =
             Comparator.comparing(Task::due, Comparator.nullsLast(Comparator.naturalOrder()));
 
+    private static final long TOGETHER_DAYS = 31;
     private static final String NO_EVENTS = "nothing in its traces past a limit that was not looked into";
 
     private final Ledger ledger;
@@ -81,8 +86,44 @@ public final class Review {
                     stored.retired(),
                     evidence.noted(),
                     evidence.exceptions(),
+                    alike(stored, bench),
                     workshop.rules().inForce(pack.chemistry(), pack.tag()));
         });
+    }
+
+    private List<AlikePack> alike(Stored<Pack> pack, Bench bench) {
+        List<AlikePack> alike = ledger.book().items(Shapes.PACK).all().stream()
+                .filter(other -> !other.retired() || other.id() == pack.id())
+                .filter(other -> boughtTogether(pack.item(), other.item()))
+                .map(other -> alike(evidence(other), bench))
+                .sorted(Comparator.comparing(AlikePack::tag, NameOrder.NATURAL))
+                .toList();
+        return alike.size() > 1 ? alike : List.of();
+    }
+
+    private static boolean boughtTogether(Pack one, Pack other) {
+        LocalDate first = one.bought();
+        LocalDate second = other.bought();
+        return one.chemistry() == other.chemistry()
+                && one.cellsInSeries() == other.cellsInSeries()
+                && one.cellsInParallel() == other.cellsInParallel()
+                && Double.compare(one.ratedCapacityCoulombs(), other.ratedCapacityCoulombs()) == 0
+                && first != null
+                && second != null
+                && Math.abs(ChronoUnit.DAYS.between(first, second)) <= TOGETHER_DAYS;
+    }
+
+    private static AlikePack alike(Evidence evidence, Bench bench) {
+        PackHealth health = health(evidence, bench);
+        Assessment state = review(evidence, health, bench).assessment();
+        return new AlikePack(
+                state.pack().tag(),
+                state.pack().bought(),
+                state.standing(),
+                state.capacity(),
+                ResistanceLadder.latest(health.ladder()),
+                state.counts().charges(),
+                health.leaks().stream().anyMatch(CellLeak::alarm));
     }
 
     private static PackHealth health(Evidence evidence, Bench bench) {

@@ -18,6 +18,7 @@ import fettle.book.store.Items;
 import fettle.book.store.JournalRow;
 import fettle.book.store.Stored;
 import fettle.book.store.TraceFiles;
+import fettle.engine.health.ModelOverlay;
 import fettle.engine.health.TraceHealth;
 import fettle.engine.pack.Pack;
 import fettle.engine.trace.Trace;
@@ -38,6 +39,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Takes logs, keeps them as received, and tells what is in them. Thread-safe. */
@@ -147,6 +149,12 @@ public final class Traces {
     public TraceHealth health(KeptTrace trace, Trace samples) {
         Pack pack = ledger.use(() -> packs.stored(trace.pack())).item();
         return TraceHealth.of(samples, pack).withCharge(samples, pack);
+    }
+
+    /** Pack volts by the circuits found in a trace, beside what was logged; empty where there are none. */
+    public Optional<ModelOverlay> overlay(KeptTrace trace, Trace samples, TraceHealth health) {
+        return ModelOverlay.of(
+                samples, ledger.use(() -> packs.stored(trace.pack())).item(), health);
     }
 
     /**

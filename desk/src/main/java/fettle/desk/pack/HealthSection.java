@@ -2,6 +2,7 @@ package fettle.desk.pack;
 
 import fettle.desk.frame.Figures;
 import fettle.engine.health.Ageing;
+import fettle.engine.health.LadderReading;
 import fettle.engine.health.PackHealth;
 import fettle.engine.health.capacity.CapacityReport;
 import fettle.engine.health.capacity.Influence;
@@ -9,13 +10,20 @@ import fettle.engine.health.forecast.Crossing;
 import fettle.engine.health.forecast.UseEffect;
 import fettle.engine.health.forecast.UseScenario;
 import fettle.engine.health.leakage.CellLeak;
+import fettle.engine.pack.PresentCapacity;
+import fettle.engine.pack.Standing;
+import fettle.engine.rule.Quantity;
+import fettle.engine.rule.Rule;
 import fettle.engine.units.Driver;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Working;
+import fettle.workshop.AlikePack;
+import fettle.workshop.PackFile;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  * @param cells one row per cell; empty if nothing tells them apart
  * @param charges the evidence, that which counts most first
  * @param picture capacity over cycles; {@code null} below three readings
+ * @param ladder the cells' resistances over time; {@code null} below two readings
+ * @param alike packs of the same label bought together; empty if there is no other
  * @param working how capacity was reached
  */
 public record HealthSection(
@@ -35,16 +45,23 @@ public record HealthSection(
         List<CellRow> cells,
         List<ChargeRow> charges,
         @Nullable TrendPicture picture,
+        @Nullable LadderPicture ladder,
+        List<AlikeRow> alike,
         Working working) {
     private static final double SECONDS_A_DAY = TradeUnit.DAY.toSi(1);
 
     /** One cell: what it holds and what it loses at rest. */
     public record CellRow(int number, String capacity, String lossPerDay, boolean alarm) {}
 
+    /** One pack among those bought together. */
+    public record AlikeRow(
+            String tag, Standing standing, String holds, String share, String ohms, String times, String charges) {}
+
     /** One charge as evidence. */
     public record ChargeRow(String when, String how, String says, String share, String note) {}
 
-    static HealthSection of(PackHealth health, Figures figures) {
+    static HealthSection of(PackFile file, Figures figures) {
+        PackHealth health = file.health();
         CapacityReport report = health.capacity();
         return new HealthSection(
                 sentence(report),
@@ -52,20 +69,49 @@ public record HealthSection(
                 cells(health),
                 charges(report, figures),
                 health.capacityAgeing() == null ? null : TrendPicture.of(health.capacityAgeing()),
+                LadderPicture.of(health.ladder(), resistanceLimit(file.rules()), figures),
+                file.alike().stream().map(HealthSection::alike).toList(),
                 report.working());
+    }
+
+    private static double resistanceLimit(List<Rule> rules) {
+        return rules.stream()
+                .filter(rule -> rule.quantity() == Quantity.RETIRE_RESISTANCE)
+                .mapToDouble(Rule::valueSi)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static AlikeRow alike(AlikePack pack) {
+        PresentCapacity present = pack.capacity();
+        OptionalDouble ohms = pack.latest().stream()
+                .mapToDouble(reading -> reading.ohmsAt25().value())
+                .average();
+        OptionalDouble times =
+                pack.latest().stream().mapToDouble(LadderReading::timesFirst).max();
+        return new AlikeRow(
+                pack.tag(),
+                pack.standing(),
+                present.measured() ? TradeUnit.MILLIAMPERE_HOUR.print(present.coulombs(), 0) : "not measured",
+                present.measured()
+                        ? TradeUnit.PERCENT.print(present.coulombs().value() / present.labelCoulombs(), 0)
+                        : Figures.NOT_KNOWN,
+                ohms.isPresent() ? TradeUnit.MILLIOHM.print(ohms.getAsDouble(), 1) : Figures.NOT_KNOWN,
+                times.isPresent() ? String.format(Locale.ROOT, "%.2f", times.getAsDouble()) : Figures.NOT_KNOWN,
+                pack.charges() + (pack.leaking() ? ", a cell leaks" : ""));
     }
 
     private static String sentence(CapacityReport report) {
         String label = TradeUnit.MILLIAMPERE_HOUR.print(report.ratedCoulombs(), 0);
         if (report.influences().isEmpty()) {
             return "The label says " + label
-                    + ". Nothing noted tells what it holds: note what a charge puts back, with rest"
-                    + " volts of the cells before it.";
+                    + ". Nothing noted or logged tells what it holds: note what a charge puts back, with rest"
+                    + " volts of the cells before it, or take a log with rests before and after a run.";
         }
         return Figures.unbroken("The label says " + label + "; "
                 + (report.influences().size() == 1
-                        ? "one noted charge says "
-                        : report.influences().size() + " noted charges say ")
+                        ? "one charge or run says "
+                        : report.influences().size() + " charges and runs say ")
                 + TradeUnit.MILLIAMPERE_HOUR.print(report.capacity(), 0) + ", "
                 + TradeUnit.PERCENT.print(report.shareOfLabel(), 0) + " of it.");
     }

@@ -93,10 +93,10 @@ public record PackPage(
                 found.passed(),
                 TaskLine.ofPack(file.review().tasks(), figures),
                 SpreadStrip.of(found, file.rules()),
-                numbers(found, figures),
+                numbers(found, file.exceptions().size(), figures),
                 found.working(),
                 found.cells(),
-                HealthSection.of(file.health(), figures),
+                HealthSection.of(file, figures),
                 file.rules().stream().map(PackPage::rule).toList(),
                 past.stream().limit(RECENT).toList(),
                 past.stream().skip(RECENT).toList(),
@@ -129,7 +129,7 @@ public record PackPage(
                         + figures.ago(found.latestCheckAt()) + ".";
     }
 
-    private static List<Figure> numbers(Assessment found, Figures figures) {
+    private static List<Figure> numbers(Assessment found, int exceptions, Figures figures) {
         Assessment.Counts counts = found.counts();
         return List.of(
                 new Figure(
@@ -159,7 +159,7 @@ public record PackPage(
                                         + figures.moment(found.fullSince()),
                         ""),
                 new Figure("recorded", counts.charges() + " charges, " + counts.runs() + " runs", ""),
-                new Figure("beyond a limit", beyondALimit(counts), ""));
+                new Figure("beyond a limit", beyondALimit(counts, exceptions), ""));
     }
 
     private static Figure capacity(PresentCapacity present) {
@@ -173,11 +173,12 @@ public record PackPage(
                 : new Figure("holds", label + ", not measured", "");
     }
 
-    private static String beyondALimit(Assessment.Counts counts) {
+    private static String beyondALimit(Assessment.Counts counts, int exceptions) {
         Map<String, Integer> times = new LinkedHashMap<>();
         times.put("over-discharged", counts.overDischarges());
         times.put("over-charged", counts.overCharges());
         times.put("too warm", counts.overTemperatures());
+        times.put("in its traces", exceptions);
         String told = times.entrySet().stream()
                 .filter(entry -> entry.getValue() > 0)
                 .map(entry -> entry.getKey() + " " + entry.getValue() + "×")

@@ -12,6 +12,7 @@ import fettle.workshop.TraceAdded;
 import fettle.workshop.TraceChoices;
 import fettle.workshop.TracePreview;
 import fettle.workshop.TraceProgress;
+import fettle.workshop.UnknownNameException;
 import fettle.workshop.Workshop;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentType;
@@ -21,6 +22,7 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -29,11 +31,13 @@ import org.jspecify.annotations.Nullable;
 /** Lists traces, takes logs on in two steps (look, keep), and shows what is in them. */
 public final class TraceHandler {
     private static final int POINTS = 2_000;
+    private static final long LONG_BYTES = 8_000_000; // about a second's reading
     private static final int MOST_POINTS = 20_000;
 
     private final Workshop workshop;
     private final Pages pages;
     private final PendingLogs pending = new PendingLogs();
+    private final Readings readings = new Readings();
     private final RecentTraces recent;
 
     public TraceHandler(Workshop workshop, Pages pages) {
@@ -46,6 +50,8 @@ public final class TraceHandler {
         routes.get("/traces", ctx -> list(ctx, word(ctx.queryParam("pack")), List.of()));
         routes.post("/traces/look", this::look);
         routes.post("/traces", this::keep);
+        routes.get("/traces/reading/{token}", this::reading);
+        routes.post("/traces/reading/{token}/stop", this::stop);
         routes.get("/traces/{id}", this::show);
         routes.get("/traces/{id}/lines.json", this::lines);
         routes.post("/traces/{id}/acknowledge", this::acknowledge);
@@ -98,18 +104,64 @@ public final class TraceHandler {
                 word(ctx.formParam("note")),
                 word(ctx.formParam("packs")));
         try {
-            TraceAdded added = workshop.traces().add(pack, pending.find(token), choices, TraceProgress.NONE);
+            Path log = pending.find(token);
+            if (log.toFile().length() > LONG_BYTES) {
+                workshop.packs().find(pack);
+                readings.begin(
+                        token, pack, choices, progress -> workshop.traces().add(pack, log, choices, progress));
+                ctx.redirect("/traces/reading/" + token, HttpStatus.SEE_OTHER);
+                return;
+            }
+            TraceAdded added = workshop.traces().add(pack, log, choices, TraceProgress.NONE);
             pending.drop(token);
             Pages.sendOn(ctx, "/traces/" + added.trace().id(), added.entry());
         } catch (InputException refused) {
-            List<String> faults = refused.faults().stream().map(Fault::sentence).toList();
-            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            try {
-                look(ctx, token, pack, choices, faults);
-            } catch (InputException wrongChoice) {
-                refuse(ctx, pack, refused.faults());
-            }
+            lookAgain(ctx, token, pack, choices, refused.faults());
         }
+    }
+
+    private void lookAgain(Context ctx, String token, String pack, TraceChoices choices, List<Fault> faults) {
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        try {
+            look(ctx, token, pack, choices, faults.stream().map(Fault::sentence).toList());
+        } catch (InputException wrongChoice) {
+            refuse(ctx, pack, faults);
+        }
+    }
+
+    /** How far a long log is; once it is read, on to its page, or back to what it was to be read as. */
+    private void reading(Context ctx) {
+        String token = ctx.pathParam("token");
+        Readings.Reading reading = readings.find(token).orElseThrow(TraceHandler::notHere);
+        boolean part = ctx.header("HX-Request") != null;
+        if (reading.ended() && part) {
+            ctx.header("HX-Redirect", "/traces/reading/" + token).result("");
+        } else if (reading.added().isPresent()) {
+            TraceAdded added = reading.added().get();
+            pending.drop(token);
+            Pages.sendOn(ctx, "/traces/" + added.trace().id(), added.entry());
+        } else if (reading.ended()) {
+            lookAgain(ctx, token, reading.pack(), reading.choices(), reading.faults());
+        } else {
+            String file = String.valueOf(pending.find(token).getFileName());
+            ctx.header("Cache-Control", "no-store");
+            pages.show(
+                    ctx,
+                    "trace/reading",
+                    Place.TRACES,
+                    "Reading " + file,
+                    new ReadingPage(token, file, reading.pack(), reading.perCent()));
+        }
+    }
+
+    private void stop(Context ctx) {
+        String token = ctx.pathParam("token");
+        readings.find(token).orElseThrow(TraceHandler::notHere).stop();
+        ctx.redirect("/traces/reading/" + token, HttpStatus.SEE_OTHER);
+    }
+
+    private static UnknownNameException notHere() {
+        return new UnknownNameException("that log is no longer being read here. See: Traces.");
     }
 
     /** The uses of all columns as the form has them, in the words of {@link TraceChoices#columns()}. */
@@ -151,20 +203,22 @@ public final class TraceHandler {
     /** What can be told of resistance; a trace too long to be held at once only says so. */
     private TraceHealth health(KeptTrace trace) {
         try {
-            return workshop.traces().health(trace, recent.read(trace.id()));
+            return recent.look(trace.id()).health();
         } catch (InputException tooLong) {
             return new TraceHealth(List.of(), List.of(String.valueOf(tooLong.getMessage())));
         }
     }
 
     private void lines(Context ctx) {
-        Trace trace = recent.read(id(ctx));
+        RecentTraces.Looked looked = recent.look(id(ctx));
+        Trace trace = looked.samples();
         double from = ctx.queryParamAsClass("from", Double.class).getOrDefault(trace.timeSeconds()[0]);
         double to = ctx.queryParamAsClass("to", Double.class).getOrDefault(trace.timeSeconds()[trace.size() - 1]);
         int points = ctx.queryParamAsClass("points", Integer.class).getOrDefault(POINTS);
         int most = Math.max(4, Math.min(MOST_POINTS, points));
         ctx.header("Cache-Control", "no-store");
-        ctx.contentType(ContentType.APPLICATION_JSON).result(Shapes.write(TraceLines.of(trace, from, to, most)));
+        ctx.contentType(ContentType.APPLICATION_JSON)
+                .result(Shapes.write(TraceLines.of(trace, looked.model(), from, to, most)));
     }
 
     private void openFormat(Context ctx) throws IOException {

@@ -1,5 +1,6 @@
 package fettle.desk.trace;
 
+import fettle.engine.health.ModelOverlay;
 import fettle.engine.trace.Trace;
 import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
@@ -31,9 +32,10 @@ public record TraceLines(double[] seconds, List<Line> lines) {
      * The part of a trace between two times. Where it has more samples than points, each stretch of samples becomes two
      * points: a column's least and greatest value in it, in the order they came.
      *
+     * @param model volts by the circuits found; {@code null} where none were
      * @param most points wanted, ≥ 4
      */
-    static TraceLines of(Trace trace, double fromSeconds, double toSeconds, int most) {
+    static TraceLines of(Trace trace, @Nullable ModelOverlay model, double fromSeconds, double toSeconds, int most) {
         double[] time = trace.timeSeconds();
         int from = 0;
         while (from < time.length - 1 && time[from + 1] < fromSeconds) {
@@ -47,6 +49,10 @@ public record TraceLines(double[] seconds, List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         if (trace.hasVolts()) {
             lines.add(line("pack", "pack", TradeUnit.VOLT, trace.packVolts(), cut));
+        }
+        if (model != null) {
+            lines.add(line("pack", "model", TradeUnit.VOLT, model.volts(), cut));
+            lines.add(line("residual", "residual", TradeUnit.MILLIVOLT, model.residualVolts(), cut));
         }
         for (int cell = 1; cell <= trace.cells(); cell++) {
             lines.add(line("cells", "cell " + cell, TradeUnit.VOLT, trace.cellVolts()[cell - 1], cut));

@@ -8,7 +8,7 @@
   const trouble = document.getElementById("trace-trouble");
   const ink = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
   const dashes = [[], [8, 3], [2, 3], [8, 3, 2, 3], [14, 4], [4, 4]];
-  const panelTitles = { pack: "pack", cells: "cells", current: "current, discharge positive", temperature: "temperature" };
+  const panelTitles = { pack: "pack", cells: "cells", current: "current, discharge positive", temperature: "temperature", residual: "residual, logged less model" };
   const segments = [...document.querySelectorAll("[data-segment]")].map((row) => ({
     kind: row.dataset.segment,
     from: Number(row.dataset.from),
@@ -79,8 +79,8 @@
       { label: "at", value: (chart, value) => (value === null ? "—" : clock(value)) },
       ...lines.map((line, i) => ({
         label: line.name,
-        stroke: ink("--ink"),
-        width: 1.3,
+        stroke: ink(line.name === "model" ? "--hand" : "--ink"),
+        width: line.name === "model" ? 1 : 1.3,
         dash: dashes[i % dashes.length],
         value: (chart, value) => (value === null ? "—" : value.toFixed(line.unit === "V" ? 3 : 2) + " " + line.unit),
       })),

@@ -42,7 +42,7 @@ final class OpenApiDocumentTest {
     static Path folder;
 
     private static OpenDesk desk;
-    private static final String LOG = "time_s,volts,amps\n0,15.2,0\n1,15.2,0\n2,14.8,20\n3,14.8,20\n4,15.1,0\n";
+    private static final String LOG = "time_s,volts,amps\n0,15.2,0\n1,15.2,0\n2,11.0,20\n3,14.8,20\n4,15.1,0\n";
     private static JsonNode document;
 
     @BeforeAll
@@ -171,9 +171,9 @@ final class OpenApiDocumentTest {
             {"post", "/api/outings/{name}/put-back", "Lake", "{'what':'Harrier 1','charge':'3000 mAh'}"},
             {"post", "/api/preview", "", "{'line':'P90 3.84 3.83 38.5 3.84'}"},
             {"post", "/api/entries", "", "{'line':'P90 3.84 3.83 3.85 3.84 21C rest 2h'}"},
-            {"post", "/api/traces", "?pack=P90&name=a.csv", LOG},
+            {"post", "/api/traces", "?pack=P90&name=a.csv&positive=discharge", LOG},
             {"post", "/api/traces/preview", "?name=b.csv", LOG},
-            {"post", "/api/traces/{id}/acknowledge", "3", "{'finding':'rested well'}"},
+            {"post", "/api/traces/{id}/acknowledge", "4", "{'finding':'rested well'}"},
             {"post", "/api/journal/{id}/undo", "latest", ""},
         };
         TreeSet<String> tried = new TreeSet<>();

@@ -126,6 +126,61 @@ final class TraceDeskTest {
         assertThat(desk.get("/kit/packs/P07").body()).doesNotContain("trace acknowledge 1");
     }
 
+    /** Twelve megabytes, {@code faulty} with a word for a number in its last row. */
+    private static String longLog(boolean faulty) {
+        StringBuilder text = new StringBuilder("time_s,volts,X1\n");
+        for (int i = 0; i < 600_000; i++) {
+            text.append(i).append(i % 60 < 30 ? ",15.123456,0.0\n" : ",14.123456,20.0\n");
+        }
+        return text.append(faulty ? "600000,wrong,0\n" : "600000,15.1,0\n").toString();
+    }
+
+    private HttpResponse<String> keepLong(HttpResponse<String> look) {
+        return desk.post(
+                "/traces",
+                "token=" + token(look)
+                        + "&pack=P07&use-1=time&unit-1=s&use-2=volts&unit-2=V&use-3=amps&unit-3=A&positive=discharge&note=");
+    }
+
+    private HttpResponse<String> waitFor(String address) {
+        HttpResponse<String> answer = desk.get(address);
+        for (int tries = 0; tries < 600 && answer.statusCode() == 200; tries++) {
+            try {
+                Thread.sleep(100);
+            } catch (InterruptedException stopped) {
+                throw new AssertionError(stopped);
+            }
+            answer = desk.get(address);
+        }
+        return answer;
+    }
+
+    @Test
+    void readsALongLogBesideThePagesAndCanBeStopped() {
+        HttpResponse<String> kept = keepLong(look("P07", "long.csv", longLog(false)));
+        assertThat(kept.statusCode()).isEqualTo(303);
+        String address = kept.headers().firstValue("Location").orElse("");
+        assertThat(address).startsWith("/traces/reading/");
+        HttpResponse<String> done = waitFor(address);
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
+        assertThat(done.headers().firstValue("Location").orElse("")).startsWith("/traces/1?done=");
+        assertThat(desk.workshop().traces().find(1).record().samples()).isEqualTo(600_001);
+
+        HttpResponse<String> faulty = keepLong(look("P07", "faulty.csv", longLog(true)));
+        HttpResponse<String> refused =
+                waitFor(faulty.headers().firstValue("Location").orElse(""));
+        assertThat(refused.body()).contains("faulty.csv line 600002, column 2 (volts)");
+
+        String other = keepLong(look("P07", "other.csv", longLog(false) + "\n"))
+                .headers()
+                .firstValue("Location")
+                .orElse("");
+        desk.post(other + "/stop", "");
+        assertThat(waitFor(other).body()).contains("other.csv", "was stopped; nothing was kept");
+        assertThat(desk.get("/traces/reading/nothing").statusCode()).isEqualTo(404);
+        assertThat(desk.workshop().traces().list()).hasSize(1);
+    }
+
     @Test
     void keepsTheFormAndSaysWhyALogIsRefused() {
         assertThat(look("P07", "photo.csv", "\u00FF\u00D8\u00FF\u00E0 picture").body())

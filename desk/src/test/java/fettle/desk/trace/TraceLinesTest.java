@@ -26,7 +26,7 @@ final class TraceLinesTest {
 
     @Test
     void losesNoExtremeHoweverFewPoints() {
-        TraceLines lines = TraceLines.of(spiked(), 0, 999.9, 50);
+        TraceLines lines = TraceLines.of(spiked(), null, 0, 999.9, 50);
         assertThat(lines.seconds()).hasSizeLessThanOrEqualTo(52).isSorted();
         assertThat(lines.lines().get(0).values()).contains(2.5, 4.4);
         assertThat(lines.lines()).extracting(TraceLines.Line::panel).containsExactly("pack", "temperature");
@@ -34,7 +34,7 @@ final class TraceLinesTest {
 
     @Test
     void showsEverySampleOfAPartThatFits() {
-        TraceLines lines = TraceLines.of(spiked(), 432, 432.5, 2_000);
+        TraceLines lines = TraceLines.of(spiked(), null, 432, 432.5, 2_000);
         assertThat(lines.seconds()[0]).isLessThanOrEqualTo(432);
         assertThat(lines.seconds()[lines.seconds().length - 1]).isGreaterThanOrEqualTo(432.5);
         assertThat(lines.seconds()).hasSizeBetween(6, 9);
@@ -43,7 +43,7 @@ final class TraceLinesTest {
 
     @Test
     void leavesWhatWasNotLoggedEmptyAndTellsCelsius() {
-        TraceLines lines = TraceLines.of(spiked(), 0, 20, 2_000);
+        TraceLines lines = TraceLines.of(spiked(), null, 0, 20, 2_000);
         Double[] celsius = lines.lines().get(1).values();
         assertThat(celsius[0]).isNull();
         assertThat(Arrays.stream(celsius).filter(Objects::nonNull)).allMatch(value -> Math.abs(value - 26.85) < 1e-9);

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The cells' resistances over time at 25 °C, each against its own first reading by the same method: readings of checks, and
@@ -51,6 +53,27 @@ public final class ResistanceLadder {
                             reading.at(), reading.method(), reading.cell(), reading.ohmsAt25(), ohms / baseline);
                 })
                 .toList();
+    }
+
+    /** The way of reading with the most readings; empty for none. */
+    public static String mostUsed(List<LadderReading> ladder) {
+        return ladder.stream()
+                .collect(Collectors.groupingBy(LadderReading::method, TreeMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
+    }
+
+    /** The latest reading of each cell by the way of reading used most. */
+    public static List<LadderReading> latest(List<LadderReading> ladder) {
+        String method = mostUsed(ladder);
+        TreeMap<Integer, LadderReading> latest = new TreeMap<>();
+        ladder.stream()
+                .filter(reading -> reading.method().equals(method))
+                .forEach(reading -> latest.put(reading.cell(), reading));
+        return List.copyOf(latest.values());
     }
 
     /** The worst cell by traces whose latest reading has reached the limit. */

@@ -80,6 +80,33 @@ public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
                 .max(Comparator.comparingDouble(segment -> segment.durationSeconds(trace)));
     }
 
+    /**
+     * The samples that were identified: the longest run, with the half minute of rest before it.
+     *
+     * @param from first sample
+     * @param to the sample after the last
+     */
+    record Window(int from, int to) {}
+
+    /** The window of a trace that has a run. */
+    static Window window(Trace trace) {
+        List<Segment> segments = Segmentation.of(trace);
+        Segment run = longestRun(trace, segments).orElseThrow();
+        return new Window(from(trace, segments, run), run.to());
+    }
+
+    /** Half a minute of the rest before a run, where there is one. */
+    private static int from(Trace trace, List<Segment> segments, Segment run) {
+        int from = run.from();
+        boolean rested =
+                segments.stream().anyMatch(segment -> segment.kind() == SegmentKind.REST && segment.to() == run.from());
+        double begin = trace.timeSeconds()[run.from()] - REST_BEFORE_SECONDS;
+        while (rested && from > 0 && trace.timeSeconds()[from - 1] >= begin) {
+            from--;
+        }
+        return from;
+    }
+
     /** One run of one trace. */
     private record Look(Trace trace, Pack pack, List<Segment> segments, Segment run) {
         TraceHealth health() {
@@ -136,16 +163,8 @@ public record TraceHealth(List<CellResistance> cells, List<String> remarks) {
                     kelvins());
         }
 
-        /** Half a minute of the rest before the run, where there is one. */
         private int from() {
-            int from = run.from();
-            boolean rested = segments.stream()
-                    .anyMatch(segment -> segment.kind() == SegmentKind.REST && segment.to() == run.from());
-            double begin = trace.timeSeconds()[run.from()] - REST_BEFORE_SECONDS;
-            while (rested && from > 0 && trace.timeSeconds()[from - 1] >= begin) {
-                from--;
-            }
-            return from;
+            return TraceHealth.from(trace, segments, run);
         }
 
         private CellBelief belief(double[] volts) {

@@ -29,11 +29,14 @@ public final class Counting {
      * @throws InputException if no current was logged
      */
     public static Count of(Trace trace, int first, int last) {
+        return of(trace, first, last, Gaps.limitSeconds(trace));
+    }
+
+    private static Count of(Trace trace, int first, int last, double gapSeconds) {
         if (!trace.hasCurrent()) {
             throw new InputException(
                     "currentAmps", "no current was logged, so charge cannot be counted. Log current, or note the mAh.");
         }
-        double gapSeconds = Gaps.limitSeconds(trace);
         Tally tally = new Tally();
         for (int i = first; i < last; i++) {
             double seconds = trace.timeSeconds()[i + 1] - trace.timeSeconds()[i];
@@ -52,6 +55,7 @@ public final class Counting {
      */
     public static List<Count> ofSegments(Trace trace, List<Segment> segments) {
         List<Count> counts = new ArrayList<>();
+        double gapSeconds = Gaps.limitSeconds(trace); // looks through the whole trace: once, not for each segment
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
             boolean loaded = segment.kind().isLoaded();
@@ -60,7 +64,7 @@ public final class Counting {
             boolean afterRest = i > 0 && !segments.get(i - 1).kind().isLoaded();
             int first = loaded && afterRest ? segment.from() - 1 : segment.from();
             int last = !loaded && nextLoaded ? segment.to() - 1 : Math.min(segment.to(), trace.size() - 1);
-            counts.add(of(trace, first, last));
+            counts.add(of(trace, first, last, gapSeconds));
         }
         return counts;
     }

@@ -19,6 +19,7 @@ record PackSwap(int sample, double atSeconds, double beforeVolts, double afterVo
         if (!trace.hasVolts()) {
             return Optional.empty();
         }
+        double gapSeconds = Gaps.limitSeconds(trace);
         for (int i = 1; i < segments.size(); i++) {
             Segment before = segments.get(i - 1);
             Segment after = segments.get(i);
@@ -28,7 +29,7 @@ record PackSwap(int sample, double atSeconds, double beforeVolts, double afterVo
             double last = trace.packVolts()[before.to() - 1];
             double first = trace.packVolts()[after.from()];
             double at = trace.timeSeconds()[after.from()];
-            boolean gap = at - trace.timeSeconds()[before.to() - 1] > Gaps.limitSeconds(trace);
+            boolean gap = at - trace.timeSeconds()[before.to() - 1] > gapSeconds;
             if (gap && first > last * (1 + RISE_SHARE)) {
                 return Optional.of(new PackSwap(after.from(), at, last, first));
             }
