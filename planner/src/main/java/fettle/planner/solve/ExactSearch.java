@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Tries every combination of the packs' days where a problem is small enough, leaving early what is no better by any goal.
@@ -11,9 +12,11 @@ import java.util.Optional;
 final class ExactSearch {
     private static final int MOST_PACKS = 4;
     private static final int MOST_DAYS = 8000;
-    private static final long MOST_TRIES = 3_000_000;
+    private static final long MOST_TRIES = 1_000_000;
+    private static final long LOOK_EVERY = 1024;
 
     private final Model model;
+    private final BooleanSupplier late;
     private final Ranking ranking;
     private final Board board;
     private final List<List<Day>> days;
@@ -22,7 +25,8 @@ final class ExactSearch {
     private long[] bestCounts;
     private long tries;
 
-    private ExactSearch(Model model, List<List<Day>> days, List<Day> known, long[] knownCounts) {
+    private ExactSearch(Model model, List<List<Day>> days, List<Day> known, long[] knownCounts, BooleanSupplier late) {
+        this.late = late;
         this.model = model;
         this.days = days;
         ranking = new Ranking(model);
@@ -35,8 +39,8 @@ final class ExactSearch {
     /** A plan and its counts. */
     record Found(List<Day> days, long[] counts) {}
 
-    /** The best plan; nothing where the problem is too large to try everything. */
-    static Optional<Found> best(Model model, List<Day> known, long[] knownCounts) {
+    /** The best plan; nothing where it got late, or where the problem is too large to try everything. */
+    static Optional<Found> best(Model model, List<Day> known, long[] knownCounts, BooleanSupplier late) {
         if (model.courses().size() > MOST_PACKS) {
             return Optional.empty();
         }
@@ -50,7 +54,7 @@ final class ExactSearch {
             sorted.sort(Comparator.comparingLong(day -> full(model, day)));
             days.add(sorted);
         }
-        ExactSearch search = new ExactSearch(model, days, known, knownCounts);
+        ExactSearch search = new ExactSearch(model, days, known, knownCounts, late);
         search.descend(0);
         return search.tries > MOST_TRIES ? Optional.empty() : Optional.of(new Found(search.best, search.bestCounts));
     }
@@ -99,7 +103,11 @@ final class ExactSearch {
 
     /** Places a day item by item, on every port each may be on. */
     private void place(int pack, Day day, List<Item> items) {
-        if (++tries > MOST_TRIES) {
+        tries++;
+        if (tries % LOOK_EVERY == 0 && late.getAsBoolean()) {
+            tries = MOST_TRIES + 1;
+        }
+        if (tries > MOST_TRIES) {
             return;
         }
         if (items.size() == day.items().size()) {

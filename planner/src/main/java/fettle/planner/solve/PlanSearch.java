@@ -6,11 +6,21 @@ import fettle.planner.plan.SearchEffort;
 import fettle.planner.problem.GoalSetting;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 
 /** One search, from the first plan to the last. */
 final class PlanSearch {
     private static final double SECONDS_BETWEEN_WORDS = 0.2;
     private static final int LOOK_STEPS = 150;
+
+    /** Pause of the bounding thread while no bound can be raised [ns]. */
+    private static final long WAIT_NANOS = 2_000_000;
+
+    /** Trying everything may take this share of the time, and at most so long [s]. */
+    private static final double TRY_SHARE = 0.25;
+
+    private static final double TRY_SECONDS = 1;
 
     private final Model model;
     private final Effort effort;
@@ -63,7 +73,9 @@ final class PlanSearch {
 
     /** Small problems are settled at once. */
     private void tryAll() {
-        ExactSearch.best(model, improver.best(), improver.bestCounts()).ifPresent(found -> {
+        double until = effort.threads() == 1 ? effort.seconds() : Math.min(TRY_SECONDS, TRY_SHARE * effort.seconds());
+        BooleanSupplier late = () -> seconds() > until;
+        ExactSearch.best(model, improver.best(), improver.bestCounts(), late).ifPresent(found -> {
             improver.take(found.days(), found.counts());
             reached = found.counts();
             bounds.settle(found.counts());
@@ -73,7 +85,7 @@ final class PlanSearch {
     private void bound() {
         while (!stopped) {
             if (!bounder.step(reached)) {
-                Thread.onSpinWait();
+                LockSupport.parkNanos(WAIT_NANOS);
             }
         }
     }

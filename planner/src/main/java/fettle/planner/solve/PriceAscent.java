@@ -9,15 +9,15 @@ import java.util.Arrays;
  * Mathematical Programming 87 (2000) 385-399. Not thread-safe.
  */
 final class PriceAscent {
-    private static final double FIRST_LENGTH = 0.5;
-    private static final double LEAST_LENGTH = 1e-4;
+    private static final double FIRST_LENGTH = 0.3;
+    private static final double LEAST_LENGTH = 1e-6;
     private static final double LONGEST = 2;
     private static final double LONGER = 1.1;
-    private static final double SHORTER = 0.8;
+    private static final double SHORTER = 0.7;
     private static final double MOST_MIXED = 0.15;
     private static final double LEAST_RISE = 1e-4;
     private static final double LEAST_FAR = 0.02;
-    private static final int PATIENCE = 20;
+    private static final int PATIENCE = 5;
 
     private final Model model;
     private final Rows rows;
