@@ -33,7 +33,7 @@ final class AlikeOptions {
         text.append(option.key().fromFraction()).append(' ').append(option.minutes());
         text.append(' ').append(option.freeTicks()).append(' ').append(option.source());
         text.append(' ').append(option.wattHours()).append(' ').append(option.share());
-        text.append(Arrays.toString(option.counts())).append(Arrays.toString(option.starts()));
+        text.append(Arrays.toString(option.counts()));
         for (Use use : option.uses()) {
             text.append(use.resource()).append(Arrays.toString(use.amounts()));
         }

@@ -26,7 +26,8 @@ final class ChargeOptions {
     }
 
     /** None, one, or one more for every lock that demands one of its starts. */
-    List<Option> of(ChargeWay way, double fraction, int from, int to, Target target) {
+    List<Option> of(int index, double fraction, int from, int to, Target target) {
+        ChargeWay way = model.way(index);
         Optional<Double> start = startFraction(way, fraction);
         double end = target == Target.FULL
                 ? pack.levels().fullFraction()
@@ -35,7 +36,7 @@ final class ChargeOptions {
             return List.of();
         }
         CurveTime time = new CurveTime(way.curve(), start.get(), end);
-        Option free = option(way, time, start.get(), from, to, target);
+        Option free = option(index, time, start.get(), from, to, target);
         if (free.starts().length == 0) {
             return List.of();
         }
@@ -65,7 +66,8 @@ final class ChargeOptions {
         return joined ? Optional.of(low) : Optional.empty();
     }
 
-    private Option option(ChargeWay way, CurveTime time, double start, int from, int to, Target target) {
+    private Option option(int index, CurveTime time, double start, int from, int to, Target target) {
+        ChargeWay way = model.way(index);
         OutingProblem.Means means = model.problem().means();
         PlanPort port = means.port(way.port());
         PlanCharger charger = means.charger(port.charger());
@@ -83,9 +85,7 @@ final class ChargeOptions {
         return new Option(
                 new Option.Key(way.name() + " " + target.label(), start, false),
                 -1,
-                List.of(new Option.Place(
-                        model.resource(Model.Kind.PORT, port.name()),
-                        means.ways().indexOf(way))),
+                List.of(new Option.Place(model.resource(Model.Kind.PORT, port.name()), index)),
                 from,
                 to,
                 time.wholeMinutes(),

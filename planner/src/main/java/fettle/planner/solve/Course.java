@@ -3,7 +3,6 @@ package fettle.planner.solve;
 import fettle.planner.problem.PlanPack;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * All that can be done with one pack.
@@ -22,20 +21,17 @@ record Course(int index, PlanPack pack, List<Level> levels, List<Option> options
     }
 
     static Course of(int index, PlanPack pack, List<Level> levels, List<Option> options, int freeTick, int ticks) {
-        int[][][] at = new int[levels.size()][ticks][];
-        for (int from = 0; from < at.length; from++) {
-            for (int tick = 0; tick < ticks; tick++) {
-                at[from][tick] = starting(options, from, tick);
+        int[][][] at = new int[levels.size()][ticks][0];
+        for (int number = 0; number < options.size(); number++) {
+            Option option = options.get(number);
+            for (int tick : option.starts()) {
+                int[] before = at[option.from()][tick];
+                int[] longer = Arrays.copyOf(before, before.length + 1);
+                longer[before.length] = number;
+                at[option.from()][tick] = longer;
             }
         }
         return new Course(index, pack, List.copyOf(levels), List.copyOf(options), at, freeTick);
-    }
-
-    private static int[] starting(List<Option> options, int from, int tick) {
-        return IntStream.range(0, options.size())
-                .filter(option -> options.get(option).from() == from
-                        && Arrays.binarySearch(options.get(option).starts(), tick) >= 0)
-                .toArray();
     }
 
     boolean offers(Option.Key key) {

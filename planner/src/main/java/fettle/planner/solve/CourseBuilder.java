@@ -1,6 +1,5 @@
 package fettle.planner.solve;
 
-import fettle.planner.problem.ChargeWay;
 import fettle.planner.problem.Lock;
 import fettle.planner.problem.PackSet;
 import fettle.planner.problem.Place;
@@ -50,8 +49,8 @@ final class CourseBuilder {
 
     private void addCharges(ChargeOptions charges, int from, int full) {
         double fraction = levels.get(from).fraction();
-        for (ChargeWay way : model.problem().means().ways()) {
-            if (way.packs().contains(pack.tag()) && (from == 0 || way.packs().size() == 1)) {
+        for (int way : model.waysOf(pack.tag())) {
+            if (from == 0 || model.way(way).packs().size() == 1) {
                 if (fraction < levels.get(full).fraction() - SAME) {
                     options.addAll(charges.of(way, fraction, from, full, Target.FULL));
                 }

@@ -1,5 +1,6 @@
 package fettle.planner.solve;
 
+import fettle.planner.problem.ChargeWay;
 import fettle.planner.problem.Lock;
 import fettle.planner.problem.OutingProblem;
 import fettle.planner.problem.PlanCharger;
@@ -24,6 +25,7 @@ final class ModelBuilder {
     private final int ticks;
     private final List<Model.Resource> resources = new ArrayList<>();
     private final Map<String, Integer> index = new HashMap<>();
+    private final Map<String, List<Integer>> waysOf = new HashMap<>();
     private final Set<String> excluded = new HashSet<>();
 
     private ModelBuilder(OutingProblem problem) {
@@ -45,6 +47,11 @@ final class ModelBuilder {
         }
         for (PowerSource source : problem.means().sources()) {
             add(Model.Kind.SOURCE, source.name(), source.limitWatts());
+        }
+        for (int way = 0; way < problem.means().ways().size(); way++) {
+            for (String tag : way(way).packs()) {
+                waysOf.computeIfAbsent(tag, unseen -> new ArrayList<>()).add(way);
+            }
         }
         exclude();
         boolean[] mandatory = mandatory();
@@ -138,6 +145,15 @@ final class ModelBuilder {
 
     OutingProblem problem() {
         return problem;
+    }
+
+    /** Indices of the ways that charge a pack. */
+    List<Integer> waysOf(String tag) {
+        return waysOf.getOrDefault(tag, List.of());
+    }
+
+    ChargeWay way(int index) {
+        return problem.means().ways().get(index);
     }
 
     int stepMinutes() {

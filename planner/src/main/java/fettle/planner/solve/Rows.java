@@ -16,6 +16,7 @@ import java.util.Map;
 final class Rows {
     private final Model model;
     private final Map<Integer, Integer> baseOfResource = new HashMap<>();
+    private final Map<Integer, String> portKinds;
     private final Map<String, Integer> baseOfPortKind = new HashMap<>();
     private final List<Double> capacities = new ArrayList<>();
     private final List<Double> scales = new ArrayList<>();
@@ -26,6 +27,7 @@ final class Rows {
 
     Rows(Model model) {
         this.model = model;
+        portKinds = portKinds(model);
         for (int resource = 0; resource < model.resources().size(); resource++) {
             addResource(resource);
         }
@@ -45,7 +47,7 @@ final class Rows {
         Model.Resource of = model.resources().get(resource);
         int capacity = of.capacity()[0];
         if (of.kind() == Model.Kind.PORT) {
-            String kind = portKind(resource);
+            String kind = portKinds.getOrDefault(resource, "unused " + resource);
             Integer base = baseOfPortKind.get(kind);
             if (base == null) {
                 baseOfPortKind.put(kind, capacities.size());
@@ -64,16 +66,22 @@ final class Rows {
     }
 
     /** Ports that every option has together, or not at all, are alike. */
-    private String portKind(int resource) {
-        StringBuilder kind = new StringBuilder();
+    private static Map<Integer, String> portKinds(Model model) {
+        Map<Integer, StringBuilder> kinds = new HashMap<>();
         for (Course course : model.courses()) {
             for (int option = 0; option < course.options().size(); option++) {
-                if (course.options().get(option).places().stream().anyMatch(place -> place.port() == resource)) {
-                    kind.append(course.index()).append('.').append(option).append(' ');
+                for (Option.Place place : course.options().get(option).places()) {
+                    kinds.computeIfAbsent(place.port(), unseen -> new StringBuilder())
+                            .append(course.index())
+                            .append('.')
+                            .append(option)
+                            .append(' ');
                 }
             }
         }
-        return kind.isEmpty() ? "unused " + resource : kind.toString();
+        Map<Integer, String> names = new HashMap<>();
+        kinds.forEach((port, kind) -> names.put(port, kind.toString()));
+        return names;
     }
 
     private double usualUse(int resource) {
