@@ -13,6 +13,7 @@ import fettle.desk.label.LabelsHandler;
 import fettle.desk.outing.OutingsHandler;
 import fettle.desk.pack.PackHandler;
 import fettle.desk.passport.PassportHandler;
+import fettle.desk.preference.PreferencesHandler;
 import fettle.desk.rules.RulesHandler;
 import fettle.desk.setup.SetUpsHandler;
 import fettle.desk.shelf.ShelfHandler;
@@ -75,6 +76,7 @@ public final class Desk implements AutoCloseable {
         new TodayHandler(workshop, pages).addTo(routes);
         new EntryHandler(workshop.entries(), pages).addTo(routes);
         new ShelfHandler(workshop, pages).addTo(routes);
+        new PreferencesHandler(pages).addTo(routes);
         new KitHandler(workshop, pages).addTo(routes);
         new FitHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);

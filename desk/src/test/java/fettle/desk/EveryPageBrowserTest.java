@@ -2,7 +2,9 @@ package fettle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fettle.desk.frame.Theme;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -10,7 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Every page over the demo club's book, folded and with everything unfolded, on a phone and on a wide screen. */
 final class EveryPageBrowserTest {
@@ -31,6 +37,10 @@ final class EveryPageBrowserTest {
             "/worksheets/load?chemistry=LiPo&cells=4S&capacity=5000&charge=95%25&resistance=3&load=40A",
             "/worksheets/charge",
             "/journal",
+            "/checks",
+            "/preferences",
+            "/kit/labels?pack=P02",
+            "/kit/packs/P02/passport",
             "/journal?from=50",
             "/kit/add/packs",
             "/kit/add/craft",
@@ -90,16 +100,44 @@ final class EveryPageBrowserTest {
         assertThat(pageWidth()).isLessThanOrEqualTo(width);
     }
 
-    @Test
-    void breaksNoAccessibilityRule() {
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void breaksNoAccessibilityRuleInAnyTheme(Theme theme) {
         Browser.resize(browser, 360, 740);
+        choose(theme);
         for (String page : PAGES) {
             browser.get(desk.url(page));
             browser.executeScript(UNFOLD);
-            Accessibility.check(browser, page);
+            Accessibility.check(browser, theme + " " + page);
         }
         browser.get(desk.url(NO_SUCH_PAGE));
         Accessibility.check(browser, NO_SUCH_PAGE);
+        choose(Theme.PAPER);
+    }
+
+    @Test
+    void everyWordInSunlightStandsOutSevenToOne() {
+        choose(Theme.SUNLIGHT);
+        int compared = 0;
+        for (String page : PAGES) {
+            browser.get(desk.url(page));
+            browser.executeScript(UNFOLD);
+            Contrast found = Contrast.of(browser);
+            assertThat(found.weakest())
+                    .as("contrast on %s: %s", page, found.where())
+                    .isGreaterThanOrEqualTo(7);
+            compared += found.compared();
+        }
+        choose(Theme.PAPER);
+        assertThat(compared).isGreaterThan(1000);
+    }
+
+    private static void choose(Theme theme) {
+        browser.get(desk.url("/preferences"));
+        browser.findElement(By.cssSelector("footer button[value=" + theme.name() + "]"))
+                .click();
+        new WebDriverWait(browser, Duration.ofSeconds(60))
+                .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("html." + theme.word())));
     }
 
     private static int pageWidth() {

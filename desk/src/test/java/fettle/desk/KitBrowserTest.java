@@ -108,13 +108,13 @@ final class KitBrowserTest {
     }
 
     @Test
-    void keepsHighContrastOnceChosen() {
+    void keepsTheThemeOnceChosen() {
         browser.get(desk.url("/journal"));
-        browser.findElement(By.cssSelector("footer button")).click();
-        waitFor(By.cssSelector("html.high-contrast"));
+        browser.findElement(By.cssSelector("footer button[value=SUNLIGHT]")).click();
+        waitFor(By.cssSelector("html.sunlight"));
         browser.get(desk.url("/"));
 
-        assertThat(browser.findElements(By.cssSelector("html.high-contrast"))).hasSize(1);
+        assertThat(browser.findElements(By.cssSelector("html.sunlight"))).hasSize(1);
     }
 
     private void addPack() {

@@ -10,12 +10,15 @@ import fettle.engine.pack.Pack;
 import fettle.engine.pack.Run;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
+import fettle.workshop.EntryPreview.Correction;
 import fettle.workshop.EntryPreview.LineProblem;
 import fettle.workshop.entry.Entry;
 import fettle.workshop.entry.EntryLine;
 import fettle.workshop.entry.KnownKit;
 import fettle.workshop.entry.LineReading;
 import fettle.workshop.entry.Problem;
+import fettle.workshop.spelling.Spelling;
+import java.util.List;
 import java.util.function.BiFunction;
 
 /** Takes checks, charges and runs. Each is journalled and can be undone. */
@@ -40,7 +43,25 @@ public final class Entries {
                 reading.problems().stream()
                         .map(problem -> new LineProblem(problem.column(), problem.part(), problem.sentence()))
                         .toList(),
-                reading.questions());
+                reading.questions(),
+                corrections(line, reading));
+    }
+
+    /** An unknown tag is a slip of the keyboard where a known one is near. */
+    private List<Correction> corrections(String line, LineReading reading) {
+        if (reading.packTag() != null || reading.problems().isEmpty()) {
+            return List.of();
+        }
+        Problem problem = reading.problems().get(0);
+        int start = problem.column() - 1;
+        int end = start + problem.part().length();
+        if (end > line.length()) {
+            return List.of();
+        }
+        return kit.tagsNear(problem.part()).stream()
+                .filter(tag -> Spelling.near(problem.part(), tag))
+                .map(tag -> new Correction(tag, line.substring(0, start) + tag + line.substring(end)))
+                .toList();
     }
 
     /** Saves an entry line; throws {@link InputException} with every problem if it cannot be. */

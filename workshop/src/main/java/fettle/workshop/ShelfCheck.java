@@ -54,6 +54,12 @@ public final class ShelfCheck {
     private static EntryPreview again(EntryPreview preview, int before) {
         List<String> questions = new ArrayList<>(preview.questions());
         questions.add(preview.packTag() + " is in row " + before + " too. Is the tag right?");
-        return new EntryPreview(preview.line(), preview.packTag(), preview.understood(), preview.problems(), questions);
+        return new EntryPreview(
+                preview.line(),
+                preview.packTag(),
+                preview.understood(),
+                preview.problems(),
+                questions,
+                preview.corrections());
     }
 }

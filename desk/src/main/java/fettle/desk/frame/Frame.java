@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param done the change just made; {@code null} for none
  * @param typed an entry line that could not be saved, kept; {@code null} for none
  * @param drawn when the page was made
- * @param highContrast whether the reader asked for high contrast
+ * @param theme the colours the reader chose
  */
 public record Frame(
         Place place,
@@ -24,9 +24,13 @@ public record Frame(
         @Nullable JournalEntry done,
         @Nullable LineReading typed,
         String drawn,
-        boolean highContrast) {
+        Theme theme) {
     public List<Place> menu() {
         return List.of(Place.values());
+    }
+
+    public List<Theme> themes() {
+        return List.of(Theme.values());
     }
 
     public String lineTyped() {

@@ -1,6 +1,7 @@
 package fettle.desk.frame;
 
 import fettle.workshop.EntryPreview;
+import fettle.workshop.EntryPreview.Correction;
 import fettle.workshop.EntryPreview.LineProblem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.List;
  * @param understood one phrase per thing understood
  * @param problems sentences, each with its column
  * @param questions what to look at although it can be saved
+ * @param corrections the line with a tag that was perhaps meant
  * @param canSave whether Enter saves it
  */
 public record LineReading(
@@ -22,6 +24,7 @@ public record LineReading(
         List<String> understood,
         List<String> problems,
         List<String> questions,
+        List<Correction> corrections,
         boolean canSave) {
 
     /** A stretch of the line; {@code bad} if it was not understood. */
@@ -37,6 +40,7 @@ public record LineReading(
                 preview.understood(),
                 problems,
                 preview.questions(),
+                preview.corrections(),
                 preview.canSave());
     }
 

@@ -13,8 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws pages: puts a finished page record and its frame through its template. Thread-safe. */
 public final class Pages {
-    public static final String CONTRAST_COOKIE = "contrast";
-
     private static final String DONE = "done";
     private static final int LOOK_BACK = 50;
 
@@ -65,8 +63,15 @@ public final class Pages {
     }
 
     private Frame frame(Context ctx, Place place, String title, String back, @Nullable LineReading typed) {
-        boolean contrast = "high".equals(ctx.cookie(CONTRAST_COOKIE));
-        return new Frame(place, title, notice, back, done(ctx), typed, figures.moment(figures.now()), contrast);
+        return new Frame(
+                place,
+                title,
+                notice,
+                back,
+                done(ctx),
+                typed,
+                figures.moment(figures.now()),
+                preferences(ctx).theme());
     }
 
     private @Nullable JournalEntry done(Context ctx) {
@@ -83,6 +88,10 @@ public final class Pages {
     private void draw(Context ctx, String template, Map<String, Object> parameters) {
         StringOutput output = new StringOutput();
         templates.render("fettle/desk/" + template + ".jte", parameters, output);
-        ctx.html(output.toString());
+        ctx.html(new ReaderUnits(preferences(ctx)).in(output.toString()));
+    }
+
+    private static Preferences preferences(Context ctx) {
+        return Preferences.of(ctx.cookie(Preferences.COOKIE));
     }
 }

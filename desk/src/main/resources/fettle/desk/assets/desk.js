@@ -10,6 +10,45 @@ document.addEventListener("keydown", (event) => {
   }
 });
 
+// Lines entered before come back with the arrow keys; they stay in this browser. A line being written is kept below them.
+const LINES = "fettle.lines";
+const MOST_LINES = 50;
+const earlier = () => JSON.parse(localStorage.getItem(LINES) ?? "[]");
+let back = 0;
+let begun = "";
+const put = (text) => {
+  line.value = text;
+  line.dispatchEvent(new Event("input", { bubbles: true }));
+};
+line.addEventListener("keydown", (event) => {
+  const lines = earlier();
+  const step = { ArrowUp: 1, ArrowDown: -1 }[event.key];
+  if (!step || back + step < 0 || back + step > lines.length) {
+    return;
+  }
+  event.preventDefault();
+  begun = back === 0 ? line.value : begun;
+  back += step;
+  put(back === 0 ? begun : lines[lines.length - back]);
+});
+document.getElementById("entry").addEventListener("submit", () => {
+  const text = line.value.trim();
+  if (text) {
+    const lines = earlier().filter((each) => each !== text);
+    localStorage.setItem(LINES, JSON.stringify([...lines, text].slice(-MOST_LINES)));
+    back = 0;
+  }
+});
+
+// A tag that was meant instead takes its place in the line.
+document.addEventListener("click", (event) => {
+  const meant = event.target.closest("[data-line]");
+  if (meant) {
+    line.focus();
+    put(meant.dataset.line);
+  }
+});
+
 // A link that begins an entry puts its first words in the line.
 document.addEventListener("click", (event) => {
   const begin = event.target.closest("[data-begin]");

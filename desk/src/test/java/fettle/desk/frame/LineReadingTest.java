@@ -47,7 +47,7 @@ final class LineReadingTest {
     }
 
     private static LineReading reading(String line, LineProblem... problems) {
-        return LineReading.of(new EntryPreview(line, null, List.of(), List.of(problems), List.of()));
+        return LineReading.of(new EntryPreview(line, null, List.of(), List.of(problems), List.of(), List.of()));
     }
 
     private static String joined(LineReading reading) {

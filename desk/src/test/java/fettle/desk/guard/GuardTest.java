@@ -49,9 +49,9 @@ final class GuardTest {
 
     @Test
     void takesNoChangeFromAnotherSite() {
-        HttpResponse<String> byOrigin = desk.send(form("/contrast").header("Origin", "https://packs.example"));
-        HttpResponse<String> byFetchSite = desk.send(form("/contrast").header("Sec-Fetch-Site", "cross-site"));
-        HttpResponse<String> opaque = desk.send(form("/contrast").header("Origin", "null"));
+        HttpResponse<String> byOrigin = desk.send(form("/preferences").header("Origin", "https://packs.example"));
+        HttpResponse<String> byFetchSite = desk.send(form("/preferences").header("Sec-Fetch-Site", "cross-site"));
+        HttpResponse<String> opaque = desk.send(form("/preferences").header("Origin", "null"));
 
         assertThat(byOrigin.statusCode()).isEqualTo(403);
         assertThat(byFetchSite.statusCode()).isEqualTo(403);
@@ -63,10 +63,10 @@ final class GuardTest {
     void takesChangesOfItsOwnPagesAndOfProgramsWithoutAnOrigin() {
         String own = desk.url("/").replaceFirst("/$", "");
 
-        assertThat(desk.send(form("/contrast").header("Origin", own).header("Sec-Fetch-Site", "same-origin"))
+        assertThat(desk.send(form("/preferences").header("Origin", own).header("Sec-Fetch-Site", "same-origin"))
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(desk.send(form("/contrast")).statusCode()).isEqualTo(303);
+        assertThat(desk.send(form("/preferences")).statusCode()).isEqualTo(303);
     }
 
     @ParameterizedTest
@@ -91,7 +91,7 @@ final class GuardTest {
     private static HttpRequest.Builder form(String path) {
         return desk.request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(BodyPublishers.ofString("contrast=high"));
+                .POST(BodyPublishers.ofString("theme=SUNLIGHT"));
     }
 
     // The JDK's client does not let a test choose the Host header.

@@ -33,6 +33,11 @@ public final class Spelling {
                 .findFirst();
     }
 
+    /** True if one spelling is a slip of the other: one letter in a short word, two in a longer one. */
+    public static boolean near(String typed, String known) {
+        return edits(typed, known) <= (Math.max(typed.length(), known.length()) <= SHORT ? 1 : 2);
+    }
+
     /**
      * Least number of letters added, dropped, changed or swapped with their neighbour that make one the other (optimal
      * string alignment: F. J. Damerau, A technique for computer detection and correction of spelling errors, 1964).
