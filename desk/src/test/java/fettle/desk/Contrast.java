@@ -14,7 +14,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 record Contrast(double weakest, String where, int compared) {
     private static final String MEASURE = """
             const channel = (value) => { const c = value / 255; return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4; };
-            const parse = (text) => { const n = text.match(/[\\d.]+/g).map(Number); return { rgb: n.slice(0, 3), a: n[3] ?? 1 }; };
+            const parse = (text) => { const n = (text.match(/[\\d.]+/g) ?? [127, 127, 127]).map(Number); return { rgb: n.slice(0, 3), a: n[3] ?? 1 }; };
             const light = (rgb) => 0.2126 * channel(rgb[0]) + 0.7152 * channel(rgb[1]) + 0.0722 * channel(rgb[2]);
             const behind = (element) => {
               for (let at = element; at; at = at.parentElement) {
@@ -27,7 +27,8 @@ record Contrast(double weakest, String where, int compared) {
             const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
             while (walker.nextNode()) {
               const element = walker.currentNode.parentElement;
-              if (!walker.currentNode.data.trim() || !element.getClientRects().length || element.closest("script")) { continue; }
+              if (!walker.currentNode.data.trim() || !element.getClientRects().length || element.closest("script") ||
+                (element.closest("svg") && !element.closest("text"))) { continue; }
               const style = getComputedStyle(element);
               const colour = parse(element.closest("svg") ? style.fill : style.color);
               const [a, b] = [light(colour.rgb), light(behind(element))];

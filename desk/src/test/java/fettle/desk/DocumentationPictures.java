@@ -50,6 +50,13 @@ final class DocumentationPictures {
         draw("pack", "/kit/packs/P02");
         draw("rules", "/kit/rules?chemistry=LiPo");
         draw("journal", "/journal");
+        draw("labels", "/kit/labels?pack=P01&pack=P02&pack=P08&sheet=a4-105x74");
+        browser.get(desk.url("/checks"));
+        browser.findElement(By.id("every")).sendKeys("21C rest 2h");
+        browser.findElement(By.id("sheet-rows")).sendKeys("P01 3.84 3.83 3.85 3.84\nP02 3.84 38.3 3.85 3.84\n");
+        new WebDriverWait(browser, PATIENCE)
+                .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector("#rows .problems")));
+        keep("shelf");
         Browser.resize(browser, 1280, 1250);
         draw(
                 "linkage",

@@ -15,6 +15,7 @@ import fettle.engine.units.Driver;
 import fettle.engine.units.TradeUnit;
 import fettle.engine.working.Working;
 import fettle.workshop.KeptTrace;
+import fettle.workshop.NextMeasure;
 import fettle.workshop.PackFile;
 import fettle.workshop.TraceWords;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ import java.util.stream.Collectors;
  * @param retired whether it is retired
  * @param findings most serious first
  * @param passed the checks it passed, in words
+ * @param next what to measure next, of a pack that is unproven
  * @param tasks what to do
  * @param strip the spread strip
  * @param figures the pack's numbers
@@ -53,6 +55,7 @@ public record PackPage(
         boolean retired,
         List<FindingLine> findings,
         List<String> passed,
+        List<NextMeasure> next,
         List<TaskLine> tasks,
         SpreadStrip strip,
         List<Figure> figures,
@@ -91,6 +94,7 @@ public record PackPage(
                 file.retired(),
                 found.findings().stream().map(PackPage::finding).toList(),
                 found.passed(),
+                NextMeasure.of(file, figures.now()),
                 TaskLine.ofPack(file.review().tasks(), figures),
                 SpreadStrip.of(found, file.rules()),
                 numbers(found, file.exceptions().size(), figures),
