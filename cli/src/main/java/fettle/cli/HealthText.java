@@ -64,7 +64,7 @@ final class HealthText {
             Crossing left = ageing.crossingIf(scenario);
             lines.addAll(Wrapped.lines(
                     "",
-                    scenario.change() + ", after " + cycles(left.median()) + " cycles more, 95 % interval "
+                    "if " + scenario.change() + ", after " + cycles(left.median()) + " cycles more, 95 % interval "
                             + cycles(left.low()) + " to " + cycles(left.high())));
         }
     }

@@ -160,14 +160,18 @@ public record HealthSection(
         }
         for (UseScenario scenario : UseScenario.ASKED) {
             Crossing crossing = ageing.crossingIf(scenario);
-            UseEffect effect = scenario.effect();
             numbers.add(new PackPage.Figure(
-                    "cycles left by capacity, " + scenario.change(),
+                    "cycles left by capacity, if " + scenario.change(),
                     cycles(crossing.median()) + ", 95 % interval " + cycles(crossing.low()) + " to "
                             + cycles(crossing.high()),
-                    "wear at rest, " + TradeUnit.PERCENT.print(effect.rest(), 0) + " of now, and in use, "
-                            + TradeUnit.PERCENT.print(effect.cycling(), 0)));
+                    wear(scenario.effect())));
         }
+    }
+
+    private static String wear(UseEffect effect) {
+        return effect.rest().standardDeviation() > 0
+                ? "wear at rest of " + TradeUnit.PERCENT.print(effect.rest(), 0) + " of now"
+                : "wear in use of " + TradeUnit.PERCENT.print(effect.cycling(), 0) + " of now";
     }
 
     private static String cycles(double cycles) {

@@ -30,7 +30,6 @@ public record TrendPicture(
     private static final double LOWEST = 0.4;
     private static final double HIGHEST = 1.2;
     private static final int STEPS = 40;
-    private static final double TWO_SIDED_95 = 1.959964;
     private static final double LEAST_CYCLES = 20;
 
     /** One reading with its whisker. */
@@ -54,7 +53,7 @@ public record TrendPicture(
         for (int step = 0; step <= STEPS; step++) {
             double on = ahead * step / STEPS;
             Estimate then = trend.after(on);
-            double half = TWO_SIDED_95 * then.standardDeviation();
+            double half = FadeTrend.TWO_SIDED_95 * then.standardDeviation();
             line.add(scale.corner(last + on, then.value()));
             above.add(scale.corner(last + on, then.value() + half));
             below.add(0, scale.corner(last + on, then.value() - half));

@@ -21,10 +21,12 @@ public final class FadeTrend {
     private static final double REST_DAYS = 0.5; // shorter breaks are part of cycling
     private static final double REST_MEMORY_DAYS = 2; // most of a recovery is there after two days
     private static final double LONGEST_CYCLES = 5000;
-    /** Scatter known from two cells, a few independent stretches each: intervals are Student's, not normal. */
+    /** Scatter is known from a few records, a few independent stretches each: intervals are Student's, not normal. */
     static final int FREEDOM = 5;
 
-    private static final double TWO_SIDED_95 = 2.570582; // Student's t, 5 degrees of freedom
+    /** Half the width of the 95 % interval in standard deviations: Student's t of five degrees of freedom. */
+    public static final double TWO_SIDED_95 = 2.570582;
+
     private static final double FIRST_LEVEL_DEVIATION = 0.01;
     private static final double FIRST_RECOVERY_DEVIATION = 0.003;
 
