@@ -50,8 +50,8 @@ public record Dialect(
     }
 
     /** The same rows without making text of every field; each is good until the next is asked for. */
-    CsvReader<LogRow> fastRows(Reader text) {
-        return parting(separator, quotes).build(new LogRow.Handler(), text);
+    CsvReader<LogRow> fastRows(Reader text, long linesBefore) {
+        return parting(separator, quotes).build(new LogRow.Handler(linesBefore), text);
     }
 
     private static CsvReader.CsvReaderBuilder parting(char separator, Quotes quotes) {

@@ -4,19 +4,18 @@ import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.Arrays;
 
 /**
- * One row of a log as the CSV reader hands it on, its characters in one array that the next row overwrites, so that a
- * figure is read without making text of it first.
+ * One row of a log, its characters in one array that the next row overwrites, so that a figure is read without making text
+ * of it first.
  */
 final class LogRow {
     private static final int USUAL_CHARACTERS = 256;
     private static final int USUAL_FIELDS = 32;
 
     private char[] text = new char[USUAL_CHARACTERS];
+    private int[] begins = new int[USUAL_FIELDS];
     private int[] ends = new int[USUAL_FIELDS];
     private int fields;
     private long line;
-
-    private LogRow() {}
 
     int fields() {
         return fields;
@@ -29,16 +28,16 @@ final class LogRow {
 
     /** A field as text; empty if the row has no such field. */
     String field(int index) {
-        return index < fields ? new String(text, begin(index), ends[index] - begin(index)) : "";
+        return index < fields ? new String(text, begins[index], ends[index] - begins[index]) : "";
     }
 
     /** A field as a number; see {@link NumberText}. */
     double number(int index, char decimal) {
-        return index < fields ? NumberText.read(text, begin(index), ends[index], decimal) : Double.NaN;
+        return index < fields ? NumberText.read(text, begins[index], ends[index], decimal) : Double.NaN;
     }
 
     boolean isBlank(int index) {
-        for (int i = begin(index); index < fields && i < ends[index]; i++) {
+        for (int i = index < fields ? begins[index] : 0; index < fields && i < ends[index]; i++) {
             if (text[i] > ' ') {
                 return false;
             }
@@ -47,7 +46,7 @@ final class LogRow {
     }
 
     boolean isComment() {
-        for (int i = 0; i < ends[0]; i++) {
+        for (int i = begins[0]; i < ends[0]; i++) {
             if (text[i] > ' ') {
                 return !Character.isLetterOrDigit(text[i]) && DialectSniffer.isComment(field(0));
             }
@@ -55,8 +54,22 @@ final class LogRow {
         return false;
     }
 
-    private int begin(int index) {
-        return index == 0 ? 0 : ends[index - 1];
+    /** A new row whose characters stand in an array of the caller. */
+    void begin(long startingLine, char[] characters) {
+        text = characters;
+        line = startingLine;
+        fields = 0;
+    }
+
+    /** Its next field, from {@code begin} (inclusive) to {@code end} (exclusive) of the array. */
+    void add(int begin, int end) {
+        if (fields == ends.length) {
+            begins = Arrays.copyOf(begins, 2 * fields);
+            ends = Arrays.copyOf(ends, 2 * fields);
+        }
+        begins[fields] = begin;
+        ends[fields] = end;
+        fields++;
     }
 
     private void begin(long startingLine) {
@@ -69,21 +82,23 @@ final class LogRow {
         if (from + length > text.length) {
             text = Arrays.copyOf(text, 2 * (from + length));
         }
-        if (fields == ends.length) {
-            ends = Arrays.copyOf(ends, 2 * fields);
-        }
         System.arraycopy(buffer, offset, text, from, length);
-        ends[fields] = from + length;
-        fields++;
+        add(from, from + length);
     }
 
     /** Hands on every row in the same {@link LogRow}. */
     static final class Handler extends AbstractBaseCsvCallbackHandler<LogRow> {
         private final LogRow row = new LogRow();
+        private final long linesBefore;
+
+        /** @param linesBefore lines of the log before the first this reader sees */
+        Handler(long linesBefore) {
+            this.linesBefore = linesBefore;
+        }
 
         @Override
         protected void handleBegin(long startingLineNumber) {
-            row.begin(startingLineNumber);
+            row.begin(linesBefore + startingLineNumber);
         }
 
         @Override

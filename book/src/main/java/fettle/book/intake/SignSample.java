@@ -1,7 +1,6 @@
 package fettle.book.intake;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Arrays;
@@ -28,8 +27,8 @@ final class SignSample {
     }
 
     private SignFinder.Finding find(Dialect dialect, Column voltsColumn, Column ampsColumn, String beginning) {
-        try (CsvReader<LogRow> csv = dialect.fastRows(new StringReader(beginning))) {
-            for (LogRow row : csv) {
+        try (LogRows parted = new LogRows(new StringReader(beginning), dialect)) {
+            for (LogRow row = parted.next(); row != null; row = parted.next()) {
                 boolean took = row.line() >= dialect.firstDataLine()
                         && !row.isComment()
                         && take(

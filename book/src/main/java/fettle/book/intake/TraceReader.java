@@ -1,7 +1,6 @@
 package fettle.book.intake;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import fettle.engine.trace.Trace;
 import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
@@ -93,8 +92,8 @@ public final class TraceReader {
                     .toList());
         }
         try (LogText.Opened text = LogText.open(file, progress);
-                CsvReader<LogRow> csv = preview.dialect().fastRows(text.reader())) {
-            for (LogRow row : csv) {
+                LogRows parted = new LogRows(text.reader(), preview.dialect())) {
+            for (LogRow row = parted.next(); row != null; row = parted.next()) {
                 take(row);
             }
         } catch (CsvParseException malformed) {
