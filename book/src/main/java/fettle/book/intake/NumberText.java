@@ -38,25 +38,25 @@ final class NumberText {
         if (at < end && (negative || text[at] == '+')) {
             at++;
         }
-        long digits = 0;
-        int count = 0;
-        int decimals = -1;
-        for (; at < end && count <= MOST_DIGITS; at++) {
-            char each = text[at];
-            if (each >= '0' && each <= '9') {
-                digits = digits * 10 + (each - '0');
-                count++;
-                decimals += decimals >= 0 ? 1 : 0;
-            } else if (each == decimal && decimals < 0) {
-                decimals = 0;
+        int first = at;
+        int point = -1;
+        long digits = 0; // overflows only where there are too many of them, which is asked below
+        for (; at < end; at++) {
+            int digit = text[at] - '0';
+            if (digit >= 0 && digit <= 9) {
+                digits = digits * 10 + digit;
+            } else if (text[at] == decimal && point < 0) {
+                point = at;
             } else {
                 return slow(new String(text, from, end - from), decimal);
             }
         }
+        int count = end - first - (point < 0 ? 0 : 1);
         if (count == 0 || count > MOST_DIGITS) {
             return slow(new String(text, from, end - from), decimal);
         }
-        double value = digits / TENS[Math.max(0, decimals)];
+        // Both are whole numbers a double holds exactly, so one division rounds as it should (Clinger 1990).
+        double value = point < 0 ? digits : digits / TENS[end - 1 - point];
         return negative ? -value : value;
     }
 
