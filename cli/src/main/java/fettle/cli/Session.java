@@ -1,6 +1,7 @@
 package fettle.cli;
 
 import fettle.desk.json.Shapes;
+import fettle.engine.units.Printable;
 import fettle.workshop.Workshop;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -28,6 +29,8 @@ final class Session {
     @Option(names = Printing.JSON, description = "Print JSON instead of text.")
     private boolean json;
 
+    private @Nullable Workshop opened;
+
     boolean json() {
         return json;
     }
@@ -54,7 +57,10 @@ final class Session {
 
     /** Opens the book in a folder; the caller closes it. */
     Workshop open(Path folder) {
-        return Workshop.open(folder, surroundings().clock(), surroundings().actor());
+        Workshop workshop =
+                Workshop.open(folder, surroundings().clock(), surroundings().actor());
+        opened = workshop;
+        return workshop;
     }
 
     Surroundings surroundings() {
@@ -70,7 +76,10 @@ final class Session {
         if (json) {
             line(Shapes.write(shape));
         } else {
-            line(text);
+            line(Printable.of(text));
+        }
+        if (opened != null) {
+            opened.keeping().damage().ifPresent(damage -> progress("fettle: " + damage));
         }
     }
 

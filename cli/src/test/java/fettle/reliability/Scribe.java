@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -71,8 +72,7 @@ public final class Scribe {
         try (Workshop workshop = open(folder)) {
             List<String> faults = workshop.keeping().verify();
             System.out.println(faults.isEmpty() ? "whole" : String.join("\n", faults));
-            List<JournalEntry> journal =
-                    new java.util.ArrayList<>(workshop.history().recent(0, ALL));
+            List<JournalEntry> journal = new ArrayList<>(workshop.history().recent(0, ALL));
             Collections.reverse(journal);
             journal.forEach(Scribe::say);
         }

@@ -26,11 +26,13 @@ import fettle.workshop.Workshop;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
 
 /** The web desk of one open book. Thread-safe; closing it leaves the workshop open. */
 public final class Desk implements AutoCloseable {
     private static final long LARGEST_REQUEST_BYTES = 64 * 1024;
+    private static final long LARGEST_UPLOAD_GIB = 2;
 
     private final Javalin server;
     private final String url;
@@ -66,12 +68,14 @@ public final class Desk implements AutoCloseable {
         config.jetty.host = options.host();
         config.jetty.port = options.port();
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_GIB, SizeUnit.GB);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_GIB, SizeUnit.GB);
         config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
         config.http.generateEtags = true;
     }
 
     private static void route(RoutesConfig routes, Workshop workshop, DeskOptions options) {
-        Pages pages = new Pages(workshop.history(), options.clock(), options.notice());
+        Pages pages = new Pages(workshop.history(), workshop.keeping(), options.clock(), options.notice());
         new Guard(options.host()).addTo(routes);
         Assets.addTo(routes);
         new Troubles(pages).addTo(routes);

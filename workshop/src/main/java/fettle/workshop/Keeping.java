@@ -7,6 +7,7 @@ import fettle.book.archive.Verification;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Keeps the book: backup, verify, export, import. Each refuses with a {@link BookException}. Thread-safe. */
 public final class Keeping {
@@ -27,6 +28,17 @@ public final class Keeping {
     /** Checks every row and reference; returns the faults found, none if it is whole. */
     public List<String> verify() {
         return ledger.use(() -> Verification.of(ledger.book()));
+    }
+
+    /**
+     * What was left out of the answers so far because its row is damaged, with the mend; empty as long as all is well.
+     */
+    public Optional<String> damage() {
+        List<String> damaged = ledger.book().damaged();
+        return damaged.isEmpty()
+                ? Optional.empty()
+                : Optional.of("left out as damaged: " + String.join("; ", damaged)
+                        + ". Everything else is there. Run book verify, and restore the latest backup.");
     }
 
     /** Writes one archive of CSV and JSON; into a folder, named for the instant. Returns what was done. */

@@ -8,6 +8,7 @@ import fettle.book.store.UnusableBookException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
@@ -19,8 +20,15 @@ import java.util.zip.ZipFile;
 
 /** An archive read into memory, with its layout checked. Nothing is ever unpacked onto the disk. */
 final class ArchiveFile {
-    /** More than a lifetime of entries, and many logs; keeps a hostile archive from filling the memory. */
-    private static final int MOST_BYTES = 1024 * 1024 * 1024;
+    private static final int MIB = 1024 * 1024;
+
+    /** More than a lifetime of entries. */
+    private static final long MOST_BYTES = 1024L * MIB;
+
+    /** An export packs to a tenth; a hostile archive that packs to a thousandth must not fill the memory. */
+    private static final long MOST_TIMES_UNPACKED = 100;
+
+    private static final long LEAST_ALLOWED_UNPACKED = 16L * MIB;
 
     private final Path path;
     private final Manifest manifest;
@@ -59,7 +67,7 @@ final class ArchiveFile {
         try (ZipFile zip = new ZipFile(path.toFile())) {
             for (String sha256 : manifest.logs()) {
                 ZipEntry entry = zip.getEntry(Manifest.logFile(sha256));
-                if (entry != null && Manifest.isLogFile(entry.getName()) && !logs.isWhole(sha256)) {
+                if (entry != null && Manifest.isLogFile(entry.getName()) && !isBomb(entry) && !logs.isWhole(sha256)) {
                     unpack(zip, entry, sha256, logs);
                 }
             }
@@ -69,6 +77,11 @@ final class ArchiveFile {
                             + ". Look whether the disk is full; nothing was changed.",
                     failed);
         }
+    }
+
+    /** A packed log does not pack again; what does is no log. */
+    private static boolean isBomb(ZipEntry log) {
+        return log.getSize() > LEAST_ALLOWED_UNPACKED && log.getSize() > 2 * log.getCompressedSize();
     }
 
     private static void unpack(ZipFile zip, ZipEntry entry, String sha256, LogFolder logs) throws IOException {
@@ -108,7 +121,8 @@ final class ArchiveFile {
         List<String> expected = tables.stream().map(ArchiveTable::file).toList();
         Map<String, byte[]> files = new HashMap<>();
         try (ZipFile zip = new ZipFile(path.toFile())) {
-            int left = MOST_BYTES;
+            int most = mostUnpacked(path);
+            int left = most;
             for (ZipEntry entry : Collections.list(zip.entries())) {
                 String name = entry.getName();
                 if (Manifest.isLogFile(name)) {
@@ -119,7 +133,7 @@ final class ArchiveFile {
                 }
                 byte[] bytes = bytes(zip, entry, left);
                 if (bytes.length == left) {
-                    throw refusal(path, "it unpacks to more than " + MOST_BYTES / (1024 * 1024) + " MiB");
+                    throw refusal(path, "it unpacks to more than " + most / MIB + " MiB");
                 }
                 left -= bytes.length;
                 files.put(name, bytes);
@@ -132,6 +146,12 @@ final class ArchiveFile {
                     refusal(path, "it cannot be read to the end").getMessage(), unreadable);
         }
         return files;
+    }
+
+    /** What the tables of an archive may come to [bytes]. */
+    private static int mostUnpacked(Path path) throws IOException {
+        long bySize = Math.max(Files.size(path) * MOST_TIMES_UNPACKED, LEAST_ALLOWED_UNPACKED);
+        return (int) Math.min(bySize, Math.min(MOST_BYTES, Runtime.getRuntime().maxMemory() / 2));
     }
 
     private static byte[] bytes(ZipFile zip, ZipEntry entry, int most) throws IOException {

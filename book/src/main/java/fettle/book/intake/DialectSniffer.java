@@ -19,6 +19,7 @@ final class DialectSniffer {
     private static final char[] SEPARATORS = {',', ';', '\t', '|', ' '};
     private static final char[] DECIMALS = {'.', ','};
     private static final int ROWS_LOOKED_AT = 200;
+    private static final int MOST_COLUMNS = 1_000;
     private static final String COMMENT_SIGNS = "#%";
 
     /** One way to part the beginning into fields. */
@@ -42,6 +43,7 @@ final class DialectSniffer {
                 ways.add(part(beginning, separator, decimal));
             }
         }
+        refuseTooWide(file, ways);
         Parted best = ways.stream()
                 .filter(way -> way.score() > 0)
                 .max(Comparator.comparingDouble(Parted::score))
@@ -50,6 +52,16 @@ final class DialectSniffer {
                         file + " holds no rows of figures: no line has two or more numbers between commas, semicolons,"
                                 + " tabs or bars. Export the log as CSV and give that file."));
         return found(best, encoding, Dialect.Quotes.of(beginning));
+    }
+
+    private static void refuseTooWide(String file, List<Parted> ways) {
+        int widest = ways.stream().mapToInt(Parted::width).max().orElse(0);
+        if (widest > MOST_COLUMNS) {
+            throw new InputException(
+                    "file",
+                    file + " has " + widest + " columns; expected at most " + MOST_COLUMNS
+                            + ". Export the columns of one pack and give that file.");
+        }
     }
 
     private static Parted part(String text, char separator, char decimal) {
@@ -66,7 +78,7 @@ final class DialectSniffer {
         }
         int width = usualWidth(rows, decimal);
         double score = rows.stream()
-                .filter(row -> row.getFieldCount() == width)
+                .filter(row -> row.getFieldCount() == width && !isComment(row))
                 .mapToInt(row -> figures(row, decimal))
                 .filter(figures -> figures >= 2)
                 .mapToDouble(figures -> figures * figures / (double) width)
@@ -77,7 +89,7 @@ final class DialectSniffer {
     /** The field count that most rows of figures have. */
     private static int usualWidth(List<CsvRecord> rows, char decimal) {
         return rows.stream()
-                .filter(row -> figures(row, decimal) >= 2)
+                .filter(row -> figures(row, decimal) >= 2 && !isComment(row))
                 .mapToInt(CsvRecord::getFieldCount)
                 .boxed()
                 .collect(Collectors.groupingBy(width -> width, TreeMap::new, Collectors.counting()))

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Looks at the beginning of a log and says what it would be read as. */
 public final class LogPreview {
     private static final int BEGINNING_CHARACTERS = 2_000_000;
+    private static final int FIRST_CHARACTERS = 16_384;
     private static final int HEAD_CHARACTERS = 200_000;
     private static final int ROWS_SHOWN = 5;
     private static final double MILLIVOLTS_FROM = 500;
@@ -61,9 +62,12 @@ public final class LogPreview {
     }
 
     private static String read(LogText.Opened text) throws IOException {
-        char[] into = new char[BEGINNING_CHARACTERS];
+        char[] into = new char[FIRST_CHARACTERS];
         int size = 0;
-        for (int count = 0; count >= 0 && size < into.length; size += Math.max(0, count)) {
+        for (int count = 0; count >= 0 && size < BEGINNING_CHARACTERS; size += Math.max(0, count)) {
+            if (size == into.length) {
+                into = Arrays.copyOf(into, Math.min(2 * size, BEGINNING_CHARACTERS));
+            }
             count = text.reader().read(into, size, into.length - size);
         }
         return new String(into, 0, size);

@@ -14,6 +14,12 @@ import java.util.zip.GZIPInputStream;
 final class LogText {
     private static final int HEAD_BYTES = 64 * 1024;
     private static final int BUFFER_BYTES = 256 * 1024;
+    private static final int MIB = 1024 * 1024;
+
+    /** A log of steady readings packs to a fiftieth; gzip can reach a thousandth, of what is no log. */
+    private static final long MOST_TIMES_UNPACKED = 100;
+
+    private static final long LEAST_ALLOWED_UNPACKED = 16L * MIB;
     private static final double MOST_CONTROL_SHARE = 0.01;
 
     private LogText() {}
@@ -56,7 +62,8 @@ final class LogText {
             return in;
         }
         try {
-            return new BufferedInputStream(new GZIPInputStream(in, BUFFER_BYTES), BUFFER_BYTES);
+            InputStream plain = new GZIPInputStream(in, BUFFER_BYTES);
+            return new BufferedInputStream(new Unpacked(plain, file.bytes() * MOST_TIMES_UNPACKED), BUFFER_BYTES);
         } catch (IOException damaged) {
             throw new InputException("file", file.name() + " is a damaged gzip file. Copy it from the logger again.");
         }
@@ -85,6 +92,28 @@ final class LogText {
                     "file",
                     file.name()
                             + " is not text: it holds bytes no table has. Export the log as CSV and give that file.");
+        }
+    }
+
+    /** Ends with a fault where a file unpacks to what no log does. */
+    private static final class Unpacked extends FilterInputStream {
+        private final long most;
+        private long left;
+
+        Unpacked(InputStream plain, long most) {
+            super(plain);
+            this.most = Math.max(most, LEAST_ALLOWED_UNPACKED);
+            this.left = this.most;
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) throws IOException {
+            int count = super.read(into, from, length);
+            left -= Math.max(0, count);
+            if (left < 0) {
+                throw new IOException("it unpacks to more than " + most / MIB + " MiB, which no log of its size does");
+            }
+            return count;
         }
     }
 

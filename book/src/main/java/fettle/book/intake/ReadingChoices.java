@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 public record ReadingChoices(List<Choice> columns, @Nullable PositiveCurrent positive, ZoneId zone) {
     public static final ReadingChoices NONE = new ReadingChoices(List.of(), null, ZoneOffset.UTC);
 
+    private static final int MOST_NAMED = 20;
+
     public ReadingChoices {
         columns = List.copyOf(columns);
     }
@@ -105,6 +107,7 @@ public record ReadingChoices(List<Choice> columns, @Nullable PositiveCurrent pos
         throw new InputException(
                 "columns",
                 "there is no column \"" + choice.column() + "\"; expected a number from 1 to " + columns.size()
-                        + " or one of " + columns.stream().map(Column::name).toList() + ".");
+                        + " or one of "
+                        + columns.stream().map(Column::name).limit(MOST_NAMED).toList() + ".");
     }
 }

@@ -1,5 +1,6 @@
 package fettle.book.intake;
 
+import fettle.engine.units.InputException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +25,7 @@ final class TimeLine {
     static final double PAUSE_SECONDS = 600;
 
     private static final int ROWS_HELD = 32;
+    private static final int MOST_ROWS_OF_A_STAMP = 10_000;
     private static final double HALF_DAY_SECONDS = 43_200;
     private static final double WEEK_SECONDS = 604_800;
     private static final double LEAST_RESTART_SECONDS = 1;
@@ -64,6 +66,12 @@ final class TimeLine {
         newest = Math.max(newest, seconds);
         while (held.size() > ROWS_HELD && held.peekFirst()[Samples.TIME] < held.peekLast()[Samples.TIME]) {
             emitGroup();
+        }
+        if (held.size() > MOST_ROWS_OF_A_STAMP) {
+            throw new InputException(
+                    "time",
+                    "the clock stands still for more than " + MOST_ROWS_OF_A_STAMP + " rows up to line " + line
+                            + ". Name the column that holds the time, or mend the log.");
         }
     }
 

@@ -133,8 +133,16 @@ public final class TraceReader {
     private InputException cutOff(Throwable cut) {
         return new InputException(
                 "file",
-                file.name() + " breaks off after row " + rows + " (" + cut.getMessage()
-                        + "). Copy it from the logger again.");
+                file.name() + " breaks off after row " + rows + " (" + said(cut) + "). Copy it from the logger again.");
+    }
+
+    /** What went wrong at the bottom; the library's words around it say nothing to a person. */
+    private static String said(Throwable cut) {
+        Throwable bottom = cut;
+        while (bottom.getCause() != null) {
+            bottom = bottom.getCause();
+        }
+        return String.valueOf(bottom.getMessage()).replace('\n', ' ');
     }
 
     private void take(LogRow row) {

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -25,6 +27,7 @@ public final class Book implements AutoCloseable {
     private final BookLock lock;
     private final Connection connection;
     private final Handle handle;
+    private final Set<String> damaged = new ConcurrentSkipListSet<>();
     private final ReentrantLock turn = new ReentrantLock(true);
 
     private Book(BookFolder folder, BookLock lock, Connection connection) {
@@ -106,6 +109,15 @@ public final class Book implements AutoCloseable {
         } finally {
             turn.unlock();
         }
+    }
+
+    /** Rows that were met since the book was opened and could not be read, in sentences. Nothing else is lost with them. */
+    public List<String> damaged() {
+        return List.copyOf(damaged);
+    }
+
+    void leaveOut(String row) {
+        damaged.add(row);
     }
 
     /** Work on the bare connection, outside any transaction: for what SQLite does not do inside one. */

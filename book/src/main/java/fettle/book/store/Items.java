@@ -4,7 +4,9 @@ import fettle.book.record.Kind;
 import fettle.book.record.References;
 import fettle.book.record.Row;
 import fettle.book.record.Shape;
+import fettle.book.record.UnreadableRowException;
 import fettle.engine.units.InputException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -81,10 +83,19 @@ public final class Items<T> {
         return book.inTransaction(handle -> {
             References references = new StoredReferences(handle);
             Map<Long, Row> rows = new ItemTable(handle, shape.kind()).where(condition, parameter);
-            return rows.entrySet().stream()
-                    .map(row ->
-                            new Stored<>(row.getKey(), Shape.decode(shape, row.getValue(), references), row.getValue()))
-                    .toList();
+            List<Stored<T>> items = new ArrayList<>();
+            rows.forEach((id, row) -> readable(id, row, references).ifPresent(items::add));
+            return List.copyOf(items);
         });
+    }
+
+    /** A damaged row is left out, and told of by {@link Book#damaged}; the others are no worse for it. */
+    private Optional<Stored<T>> readable(long id, Row row, References references) {
+        try {
+            return Optional.of(new Stored<>(id, Shape.decode(shape, row, references), row));
+        } catch (UnreadableRowException damaged) {
+            book.leaveOut(shape.kind().table() + " row " + id + " cannot be read: " + damaged.getMessage());
+            return Optional.empty();
+        }
     }
 }

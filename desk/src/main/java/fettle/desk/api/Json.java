@@ -1,5 +1,6 @@
 package fettle.desk.api;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -11,6 +12,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UnsupportedMediaTypeResponse;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Bodies and answers of the API. */
 final class Json {
@@ -35,14 +37,19 @@ final class Json {
             throw new UnsupportedMediaTypeResponse("the body is \"" + type + "\"; expected application/json.");
         }
         try {
-            return BODIES.readValue(ctx.body(), WORDS);
+            Map<String, String> words = BODIES.readValue(ctx.body(), WORDS);
+            if (words == null) {
+                throw new InputException("", "the body is null; expected a JSON object of strings.");
+            }
+            return words;
         } catch (JsonProcessingException e) {
-            throw new InputException(
-                    "",
-                    "the body is not a JSON object of strings at line "
-                            + e.getLocation().getLineNr() + ", column "
-                            + e.getLocation().getColumnNr() + ".");
+            throw new InputException("", "the body is not a JSON object of strings" + place(e.getLocation()) + ".");
         }
+    }
+
+    /** Refusals of what is too long or too deep come without a place. */
+    private static String place(@Nullable JsonLocation location) {
+        return location == null ? "" : " at line " + location.getLineNr() + ", column " + location.getColumnNr();
     }
 
     static String word(Map<String, String> body, String key) {

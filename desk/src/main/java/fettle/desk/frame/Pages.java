@@ -2,6 +2,7 @@ package fettle.desk.frame;
 
 import fettle.workshop.History;
 import fettle.workshop.JournalEntry;
+import fettle.workshop.Keeping;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -9,6 +10,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Draws pages: puts a finished page record and its frame through its template. Thread-safe. */
@@ -19,11 +21,14 @@ public final class Pages {
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(
             null, ContentType.Html, Pages.class.getClassLoader(), "fettle.desk.templates");
     private final History history;
+    private final Keeping keeping;
     private final Figures figures;
     private final @Nullable String notice;
 
-    public Pages(History history, Clock clock, @Nullable String notice) {
+    /** @param keeping tells of damage to the book, which stands on top of every page like the notice */
+    public Pages(History history, Keeping keeping, Clock clock, @Nullable String notice) {
         this.history = history;
+        this.keeping = keeping;
         this.figures = new Figures(clock);
         this.notice = notice;
     }
@@ -66,12 +71,17 @@ public final class Pages {
         return new Frame(
                 place,
                 title,
-                notice,
+                notice(),
                 back,
                 done(ctx),
                 typed,
                 figures.moment(figures.now()),
                 preferences(ctx).theme());
+    }
+
+    private @Nullable String notice() {
+        Optional<String> damage = keeping.damage();
+        return damage.isEmpty() ? notice : damage.get() + (notice == null ? "" : " " + notice);
     }
 
     private @Nullable JournalEntry done(Context ctx) {

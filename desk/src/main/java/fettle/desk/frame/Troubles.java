@@ -10,7 +10,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.validation.ValidationException;
+import java.io.EOFException;
+import java.io.UnsupportedEncodingException;
+import java.nio.channels.ClosedChannelException;
 import java.util.List;
+import java.util.concurrent.TimeoutException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -49,10 +53,30 @@ public final class Troubles {
     }
 
     private void unexpected(Exception e, Context ctx) {
+        if (isCutOff(e)) {
+            answer(
+                    ctx,
+                    HttpStatus.BAD_REQUEST,
+                    List.of(new Fault("", "the request broke off, or its encoding is not known. Send it again.")));
+            return;
+        }
         LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
         String sentence = "this is a fault of Fettle, not yours; nothing was changed. "
                 + "Go back and try again; the log of the program says more.";
         answer(ctx, HttpStatus.INTERNAL_SERVER_ERROR, List.of(new Fault("", sentence)));
+    }
+
+    /** Whether whoever asked went away, was too slow in the middle of asking, or writes in an encoding nobody knows. */
+    private static boolean isCutOff(Exception e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof EOFException
+                    || cause instanceof ClosedChannelException
+                    || cause instanceof TimeoutException
+                    || cause instanceof UnsupportedEncodingException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void notFound(Context ctx) {

@@ -1,9 +1,13 @@
 package fettle.desk.guard;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HttpResponseException;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,6 +49,24 @@ public final class Guard {
         if (!READING.contains(ctx.method().name()) && !isOwnRequest(host, ctx)) {
             throw new ForbiddenResponse("this change came from another site. Make it on the desk's own page.");
         }
+        requireReadable(ctx);
+    }
+
+    /** Reads the kind of what is sent, and a form whole: what is broken there is the fault of who sent it, not of the desk. */
+    private static void requireReadable(Context ctx) {
+        // both throw what they do not declare
+        Callable<?> reading = () -> isForm(String.valueOf(ctx.contentType())) ? ctx.formParamMap() : Map.of();
+        try {
+            reading.call();
+        } catch (HttpResponseException refused) {
+            throw refused;
+        } catch (Exception broken) {
+            throw new BadRequestResponse("the request broke off, or its encoding or its parts are broken. Send it again.");
+        }
+    }
+
+    private static boolean isForm(String contentType) {
+        return contentType.matches("(?i)(application/x-www-form-urlencoded|multipart/form-data).*");
     }
 
     private boolean isOwnHost(@Nullable String host) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Reads JSON and keeps the place of every value. */
 final class PlacedJson {
@@ -39,7 +40,8 @@ final class PlacedJson {
             }
             return value;
         } catch (JsonProcessingException e) {
-            throw refusing.at(place(e.getLocation()), "json", "not JSON: " + plain(e.getOriginalMessage()) + ".");
+            throw refusing.at(
+                    placeOrBeginning(e.getLocation()), "json", "not JSON: " + plain(e.getOriginalMessage()) + ".");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -81,6 +83,11 @@ final class PlacedJson {
 
     private Placed.Place place() {
         return place(parser.currentTokenLocation());
+    }
+
+    /** Refusals of what is too long or too deep come without a place. */
+    private static Placed.Place placeOrBeginning(@Nullable JsonLocation location) {
+        return location == null ? new Placed.Place(1, 1) : place(location);
     }
 
     private static Placed.Place place(JsonLocation location) {
