@@ -61,7 +61,8 @@ public final class Guard {
         } catch (HttpResponseException refused) {
             throw refused;
         } catch (Exception broken) {
-            throw new BadRequestResponse("the request broke off, or its encoding or its parts are broken. Send it again.");
+            throw new BadRequestResponse(
+                    "the request broke off, or its encoding or its parts are broken. Send it again.");
         }
     }
 
