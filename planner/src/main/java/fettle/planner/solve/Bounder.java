@@ -3,6 +3,7 @@ package fettle.planner.solve;
 import fettle.planner.problem.Goal;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /** Raises the bounds of all goals in turns. Used from one thread at a time. */
@@ -18,7 +19,7 @@ final class Bounder {
     private @Nullable FinishBound finish;
     private int place;
     private int turn;
-    private volatile long steps;
+    private final AtomicLong steps = new AtomicLong();
 
     Bounder(Model model, Rows rows, Bounds bounds) {
         this.model = model;
@@ -28,7 +29,7 @@ final class Bounder {
     }
 
     long steps() {
-        return steps;
+        return steps.get();
     }
 
     /**
@@ -77,7 +78,7 @@ final class Bounder {
     }
 
     private void raise(int at, long[] reached) {
-        steps++;
+        steps.incrementAndGet();
         BoundTask task = BoundTask.of(model, at, reached);
         if (isFinish(at)) {
             raiseFinish(at, task);
