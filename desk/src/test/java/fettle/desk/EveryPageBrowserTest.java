@@ -88,7 +88,7 @@ final class EveryPageBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740", "1600, 1000"})
+    @CsvSource({"360, 740", "820, 1180", "1600, 1000"})
     void fitsItsWidthAndLeavesTheConsoleEmpty(int width, int height) {
         Browser.resize(browser, width, height);
         Browser.console(browser);
