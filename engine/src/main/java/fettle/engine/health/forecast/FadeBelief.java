@@ -22,13 +22,13 @@ public record FadeBelief(
         double recoveryStays,
         double perDay) {
     /**
-     * Small lithium cells; nothing in it was chosen on the cells its forecasts are tested with (docs/accuracy.md).
+     * Small lithium cells; what is from where, and how far the cells it is tested with had a say, is in docs/accuracy.md.
      *
      * <p>Fade 0.12 ± 0.15 % a cycle spans 130 cycles to a thousand and more to 80 %. Drift of fade 8e-5: losses that grow as the root of
      * cycles, as published models of storage do (powers 0.36 to 0.75), halve their fade between a quarter and all of 130 cycles.
      * Reading 0.55 %: between repeats of a 33 Ah pouch (Wiggins et al., Zenodo 2580327: 0.1 %) and of an 18650 day by day
      * (Kollmeyer 2018: 3 %). Recovery 2.6 %: first over second of two discharges after a break, 1.7 and 3.3 % (Kollmeyer 2018).
-     * Wander, half of a reading's scatter, and what stays of a recovery: no source, wide. On the shelf 3 % a year at 25 °C and storage volts
+     * Wander, half of a reading's scatter, and what stays of a recovery: no source. On the shelf 3 % a year at 25 °C and storage volts
      * (Schmalstieg et al., J. Power Sources 257 (2014) 325).
      */
     public static final FadeBelief LITHIUM =
