@@ -90,7 +90,9 @@ final class KitWords {
                         .addSubcommand(new PackPassportWord()));
         root.addSubcommand(
                 "craft",
-                word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new).addSubcommand("fit", new CraftFitWord()));
+                word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new)
+                        .addSubcommand("fit", new CraftFitWord())
+                        .addSubcommand("timer", CraftTimerWord.word()));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));
         CommandLine outing = word(OUTING, new OutingWord.Show(), OutingFields::new);

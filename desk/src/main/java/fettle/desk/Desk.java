@@ -3,6 +3,7 @@ package fettle.desk;
 import fettle.desk.api.Api;
 import fettle.desk.entry.EntryHandler;
 import fettle.desk.fit.FitHandler;
+import fettle.desk.fit.TimerHandler;
 import fettle.desk.frame.Assets;
 import fettle.desk.frame.Pages;
 import fettle.desk.frame.Troubles;
@@ -87,6 +88,7 @@ public final class Desk implements AutoCloseable {
         new StartHandler(workshop, pages).addTo(routes);
         new KitHandler(workshop, pages).addTo(routes);
         new FitHandler(workshop, pages).addTo(routes);
+        new TimerHandler(workshop, pages).addTo(routes);
         new PackHandler(workshop, pages).addTo(routes);
         new LabelsHandler(workshop, pages).addTo(routes);
         new PassportHandler(workshop, pages).addTo(routes);

@@ -6,14 +6,14 @@ import fettle.engine.units.TradeUnit;
 import java.util.Comparator;
 
 /** Resistance of a pack's cells as its record knows it. */
-final class CellOhms {
+public final class CellOhms {
     /** Resistance of a cell that was never measured: 15 mΩ for 1 Ah, less for more. From memory. */
     private static final double USUAL_OHM_AMP_HOURS = 0.015;
 
     private CellOhms() {}
 
     /** Mean of the latest readings [Ω]; the usual for its size where none was taken. */
-    static double of(PackFile file) {
+    public static double of(PackFile file) {
         Pack pack = file.review().assessment().pack();
         return file.history().checks().stream()
                 .sorted(Comparator.comparing(Check::takenAt).reversed())

@@ -11,6 +11,7 @@ import fettle.engine.units.InputException;
 import fettle.workshop.RuleForm;
 import fettle.workshop.Shelf;
 import fettle.workshop.Workshop;
+import fettle.workshop.worksheet.CraftTimer;
 import fettle.workshop.worksheet.Worksheets;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentType;
@@ -53,6 +54,13 @@ public final class Api {
         routes.post(
                 "/api/craft/{name}/fit",
                 ctx -> Json.answer(ctx, workshop.fits().of(ctx.pathParam("name"), Json.body(ctx))));
+        routes.post("/api/craft/{name}/timer", ctx -> {
+            Map<String, String> body = Json.body(ctx);
+            Json.answer(
+                    ctx,
+                    CraftTimer.of(workshop, ctx.pathParam("name"), Json.word(body, "pack"))
+                            .answer(body));
+        });
         routes.get("/api/journal", this::journal);
         routes.post("/api/journal/{id}/undo", this::undo);
         routes.post(

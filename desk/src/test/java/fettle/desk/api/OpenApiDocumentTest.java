@@ -150,6 +150,7 @@ final class OpenApiDocumentTest {
                 "{'chemistry':'LiPo','cells':'4S','capacity':'5000','charge':'95%','resistance':'3','load':'40A'}"
             },
             {"post", "/api/craft/{name}/fit", "Wren", "{'heaviest':'2 kg'}"},
+            {"post", "/api/craft/{name}/timer", "Wren", "{'pack':'P90','runs':'6 min; 20 A'}"},
             {"post", "/api/setups/{name}", "Wren", "{'surfaces':'" + RUDDER + "'}"},
             {"post", "/api/setups/{name}/sweeps", "Wren", "{'surface':'rudder','points':'" + POINTS + "'}"},
             {"post", "/api/setups/{name}/surface", "Wren", "{'surface':'rudder','volts':'6','speed':'30 m/s'}"},

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Packs in passengers' baggage: each pack with what to do first and why, and what holds for all of them.
@@ -64,7 +65,9 @@ public record PackingList(
                 counts(packs, lines, travellers, tables),
                 confirm(tables, day),
                 tables,
-                new Working(packs.stream().map(PackingList::step).toList()));
+                new Working(Stream.concat(
+                                packs.stream().map(PackingList::step), tables.stream().flatMap(PackingList::rules))
+                        .toList()));
     }
 
     private static String confirm(List<TravelTable> tables, LocalDate day) {
@@ -166,6 +169,12 @@ public record PackingList(
 
     private static boolean travels(PackingLine line) {
         return line.carriage() != Carriage.NOT_BY_AIR;
+    }
+
+    private static Stream<Step> rules(TravelTable table) {
+        return table.rules().stream()
+                .map(rule -> new Step(
+                        table.name(), rule.statement(), List.of(), "read as of " + rule.dated(), rule.citation()));
     }
 
     private static Step step(TravelPack pack) {

@@ -21,8 +21,8 @@ final class Cautions {
             "Run it outdoors only, well away from people, tents and vehicles: its exhaust kills."
                     + " Let it cool before refuelling.";
     static final String FEEDING =
-            "Stay with it: most converters do not stop at a pack's minimum by themselves. Nothing warms"
-                    + " up in a closed bag. These are sums, not a check of the pack: look at it first.";
+            "Stay with it: most converters do not stop at a pack's minimum by themselves. Let pack and"
+                    + " converter lie open, not in a closed bag. These are sums, not a check of the pack: look at it first.";
     static final String TIMING =
             "Come down at once if power fades, whatever the timer says. Check each cell after the first run with a new"
                     + " setting.";

@@ -40,7 +40,7 @@ final class TimerSheet {
 
     private TimerSheet() {}
 
-    private static Sheet answer(Typed typed) {
+    static Sheet answer(Typed typed) {
         Chemistry chemistry = PackFields.chemistry(typed);
         List<RunDemand> runs = typed.read(
                 "runs",
@@ -95,7 +95,12 @@ final class TimerSheet {
                         + answer.binding() + ".",
                 List.of(
                         Figure.exact("setting", "Timer", answer.settingSeconds(), TradeUnit.MINUTE, 2),
-                        Figure.of("typical", "Limit in the middle run", answer.typicalSeconds(), TradeUnit.MINUTE, 1),
+                        Figure.of(
+                                "typical",
+                                "A typical run meets the limit at",
+                                answer.typicalSeconds(),
+                                TradeUnit.MINUTE,
+                                1),
                         Figure.of("amps", "Mean current of the next run", answer.amps(), TradeUnit.AMPERE, 1),
                         Figure.of(
                                 "put_back",

@@ -15,7 +15,10 @@ import fettle.workshop.worksheet.Sheet.Figure;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What may be done with packs on a journey by air. */
@@ -127,16 +130,21 @@ final class TravelSheet {
                     line.ratingJoules(),
                     TradeUnit.WATT_HOUR,
                     2));
-            notes.add(line.tag() + ": " + String.join(" ", line.why()));
-            if (!line.first().isEmpty()) {
-                notes.add(line.tag() + ", before leaving: " + String.join(" ", line.first()));
-            }
         }
-        list.tables()
-                .forEach(table -> table.rules()
-                        .forEach(rule -> notes.add(table.name() + ": " + rule.statement() + " ("
-                                + rule.citation().text() + "; read of " + rule.dated() + ").")));
+        notes.addAll(alike(list.lines(), line -> String.join(" ", line.why())));
+        notes.addAll(alike(
+                list.lines(), line -> line.first().isEmpty() ? "" : "first: " + String.join(" ", line.first())));
         return new Sheet(verdict(list), figures, notes, list.confirm(), list.working());
+    }
+
+    /** What is said of packs, said once for those of which the same is said. */
+    private static List<String> alike(List<PackingLine> lines, Function<PackingLine, String> said) {
+        Map<String, String> tags = new LinkedHashMap<>();
+        lines.forEach(line -> tags.merge(said.apply(line), line.tag(), (one, other) -> one + ", " + other));
+        tags.remove("");
+        return tags.entrySet().stream()
+                .map(entry -> entry.getValue() + ": " + entry.getKey())
+                .toList();
     }
 
     private static String verdict(PackingList list) {

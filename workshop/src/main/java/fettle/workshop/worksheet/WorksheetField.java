@@ -17,6 +17,11 @@ public record WorksheetField(String key, String label, String hint, String usual
         choices = List.copyOf(choices);
     }
 
+    /** The same, standing for something else where nothing is typed. */
+    WorksheetField with(String otherUsual) {
+        return new WorksheetField(key, label, hint, otherUsual, choices, lines);
+    }
+
     static WorksheetField line(String key, String label, String hint, String usual) {
         return new WorksheetField(key, label, hint, usual, List.of(), false);
     }
