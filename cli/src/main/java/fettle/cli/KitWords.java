@@ -103,6 +103,7 @@ final class KitWords {
                         OutingWord.Finish.class,
                         OutingWord.PutBack.class,
                         OutingWord.Why.class,
+                        OutingWord.Take.class,
                         OutingWord.Settle.class,
                         OutingWord.Release.class)
                 .forEach(outing::addSubcommand);

@@ -6,11 +6,13 @@ import fettle.engine.units.TradeUnit;
 import fettle.workshop.ChoiceText;
 import fettle.workshop.NowNext;
 import fettle.workshop.OutingForm;
+import fettle.workshop.OutingPapers;
 import fettle.workshop.OutingState;
 import fettle.workshop.Outings;
 import fettle.workshop.outing.DayTimes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Outings and their plans as text. */
 final class OutingText {
@@ -61,6 +63,30 @@ final class OutingText {
                 "Stay with every charge; set the charger to the pack's chemistry and cells. The maker's instructions and"
                         + " the club's rules come first."));
         return String.join(System.lineSeparator(), lines);
+    }
+
+    static String papers(OutingPapers papers) {
+        List<String> lines = new ArrayList<>();
+        lines.add("timers, at a risk of 5 %:");
+        papers.timers()
+                .forEach(timer -> lines.addAll(Wrapped.lines(
+                        "·",
+                        timer.run() + " with " + timer.pack() + ": "
+                                + (timer.settingSeconds() == 0 ? "none, " : clock(timer.settingSeconds()) + ", then ")
+                                + timer.binding())));
+        lines.add("as baggage by air:");
+        papers.packing()
+                .forEach(pack -> lines.addAll(Wrapped.lines(
+                        "·",
+                        pack.pack() + ", " + TradeUnit.WATT_HOUR.print(pack.ratingJoules(), 1) + ": " + pack.carriage()
+                                + (pack.first().isEmpty() ? "" : ". First: " + String.join("; ", pack.first())))));
+        papers.counts().forEach(count -> lines.addAll(Wrapped.lines("!", count)));
+        lines.addAll(Wrapped.lines("", papers.confirm()));
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    private static String clock(int seconds) {
+        return String.format(Locale.ROOT, "%d:%02d min", seconds / 60, seconds % 60);
     }
 
     static String now(NowNext now, OutingState state) {

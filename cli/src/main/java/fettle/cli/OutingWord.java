@@ -6,6 +6,7 @@ import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.NowNext;
+import fettle.workshop.OutingPapers;
 import fettle.workshop.OutingState;
 import fettle.workshop.PlanSpeed;
 import fettle.workshop.Workshop;
@@ -128,6 +129,27 @@ final class OutingWord {
             try (Workshop workshop = session.open()) {
                 NowNext now = workshop.outings().now(name);
                 session.print(now, OutingText.now(now, workshop.outings().find(name)));
+            }
+        }
+    }
+
+    /** {@code fettle outing papers}. */
+    @Command(
+            name = "papers",
+            description = "Shows what to take along: a timer for every planned run, and the packs as baggage by air.",
+            footer = {"", "For example:", "  fettle outing papers \"Lake day\""})
+    static final class Take implements Runnable {
+        @Mixin
+        private final Session session = new Session();
+
+        @Parameters(paramLabel = "NAME", description = "The outing's name.")
+        private String name = "";
+
+        @Override
+        public void run() {
+            try (Workshop workshop = session.open()) {
+                OutingPapers papers = workshop.outings().papers(name);
+                session.print(papers, OutingText.papers(papers));
             }
         }
     }

@@ -42,6 +42,7 @@ final class SameShapesTest {
             entry("outing list --all", "api/outings"),
             entry("outing show \"Club day at the airstrip\"", "api/outings/Club%20day%20at%20the%20airstrip"),
             entry("outing now \"Club day at the airstrip\"", "api/outings/Club%20day%20at%20the%20airstrip/now"),
+            entry("outing papers \"Club day at the airstrip\"", "api/outings/Club%20day%20at%20the%20airstrip/papers"),
             entry("trace list --pack P02", "api/traces?pack=P02"),
             entry("trace show 1", "api/traces/1"));
 

@@ -52,6 +52,7 @@ final class EveryPageBrowserTest {
             "/kit/add/servos",
             "/outings",
             "/outings/day?name=Club%20day%20at%20the%20airstrip",
+            "/outings/papers?name=Club%20day%20at%20the%20airstrip",
             "/outings/now?name=Club%20day%20at%20the%20airstrip",
             "/kit/add/outings",
             "/kit/edit/outings?name=Club%20day%20at%20the%20airstrip",

@@ -207,6 +207,11 @@ public final class Outings {
                 ChoiceText.write(choice, times(state.outing())));
     }
 
+    /** What to take along: timers of the planned runs, and the packs as baggage. */
+    public OutingPapers papers(String name) {
+        return ledger.together(() -> new Papers(workshop, find(name)).made());
+    }
+
     /** What to do now and next. */
     public NowNext now(String name) {
         return NowNext.of(find(name), ledger.now());

@@ -209,4 +209,25 @@ class OutingsTest {
         assertThatThrownBy(() -> workshop.outings().settle("Lake day", "not Z9"))
                 .hasMessageContaining("Z9 is not among the packs");
     }
+
+    @Test
+    void givesEveryPlannedRunATimerAndEveryPackItsPlaceInBaggage() {
+        KeptPlan plan = workshop.outings().plan("Lake day", QUICK, best -> true);
+        OutingPapers papers = workshop.outings().papers("Lake day");
+        assertThat(papers.timers()).hasSameSizeAs(plan.runs()).allSatisfy(timer -> {
+            // 2200 mAh at 12 A with a fifth in reserve: 8.8 min at the most
+            assertThat(timer.settingSeconds()).isBetween(240, 528);
+            assertThat((double) timer.settingSeconds())
+                    .isLessThan(timer.typicalSeconds().value());
+        });
+        assertThat(papers.packing())
+                .filteredOn(line -> line.pack().equals("C1"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.carriage()).isEqualTo("not as baggage"));
+        assertThat(papers.packing())
+                .filteredOn(line -> line.pack().equals("A1"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.ratingJoules()).isBetween(87_000.0, 89_000.0));
+        assertThat(papers.confirm()).contains("Confirm with the carrier", "2026-03-27");
+    }
 }

@@ -25,6 +25,7 @@ final class OutingsApi {
     void addTo(RoutesConfig routes) {
         routes.get(ONE, ctx -> Json.answer(ctx, workshop.outings().find(name(ctx))));
         routes.get(ONE + "/now", ctx -> Json.answer(ctx, workshop.outings().now(name(ctx))));
+        routes.get(ONE + "/papers", ctx -> Json.answer(ctx, workshop.outings().papers(name(ctx))));
         routes.get(
                 ONE + "/why",
                 ctx -> Json.answer(

@@ -9,6 +9,7 @@ import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.JournalEntry;
+import fettle.workshop.OutingPapers;
 import fettle.workshop.OutingState;
 import fettle.workshop.PlanSpeed;
 import fettle.workshop.Planning;
@@ -34,6 +35,7 @@ public final class OutingsHandler {
     public void addTo(RoutesConfig routes) {
         routes.get("/outings", ctx -> pages.show(ctx, "outing/outings", Place.OUTINGS, "Outings", made().list()));
         routes.get("/outings/day", this::day);
+        routes.get("/outings/papers", this::papers);
         routes.post("/outings/plan", this::plan);
         routes.get("/outings/planning", this::planning);
         routes.post("/outings/planning/cancel", this::cancel);
@@ -68,6 +70,11 @@ public final class OutingsHandler {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(ctx, new Said(asked, sentences(refused), "", List.of()));
         }
+    }
+
+    private void papers(Context ctx) {
+        OutingPapers papers = workshop.outings().papers(name(ctx));
+        pages.show(ctx, "outing/papers", Place.OUTINGS, "To take along: " + papers.outing(), PapersPage.of(papers));
     }
 
     private void show(Context ctx, Said said) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What needs doing, and every pack.
@@ -26,8 +27,29 @@ import java.util.stream.Collectors;
  * @param whenWanted packs with something to do when they are next wanted
  * @param counts how many packs have each standing, e.g. {@code 3 ready}
  * @param packs worst standing first
+ * @param next the next outing; {@code null} if none is to come
  */
-public record TodayPage(List<Todo> due, List<Todo> whenWanted, List<Count> counts, List<Row> packs) {
+public record TodayPage(
+        List<Todo> due,
+        List<Todo> whenWanted,
+        List<Count> counts,
+        List<Row> packs,
+        @Nullable NextOuting next) {
+
+    /**
+     * The next outing.
+     *
+     * @param name its name
+     * @param href its page
+     * @param when when it begins
+     * @param plan how far it is planned
+     * @param charges what is to be charged for it first
+     */
+    public record NextOuting(String name, String href, String when, String plan, List<String> charges) {
+        public NextOuting {
+            charges = List.copyOf(charges);
+        }
+    }
 
     /** What is to be done with one pack. */
     public record Todo(String tag, String label, Standing standing, List<TaskLine> tasks) {}
@@ -45,10 +67,11 @@ public record TodayPage(List<Todo> due, List<Todo> whenWanted, List<Count> count
             String checked,
             String reason) {}
 
-    static TodayPage of(ShelfReview review, Function<Pack, List<Rule>> rules, Figures figures) {
+    static TodayPage of(
+            ShelfReview review, Function<Pack, List<Rule>> rules, @Nullable NextOuting next, Figures figures) {
         List<Row> rows =
                 review.packs().stream().map(pack -> row(pack, rules, figures)).toList();
-        return new TodayPage(todo(review, true, figures), todo(review, false, figures), counts(rows), rows);
+        return new TodayPage(todo(review, true, figures), todo(review, false, figures), counts(rows), rows, next);
     }
 
     private static List<Todo> todo(ShelfReview review, boolean dated, Figures figures) {
