@@ -62,9 +62,12 @@ final class DocumentationPictures {
                 "linkage",
                 "/setups/linkage?arm=10&horn=14&aft=120&above=-8&chord=45&low=1120&high=1880&pulse=1700&speed=35&torque=5.6"
                         + "&craft=Harrier&surface=left%20aileron");
+        Browser.resize(browser, 1280, 1150);
+        draw("outing", "/outings/day?name=Club%20day%20at%20the%20airstrip");
         Browser.resize(browser, 1440, 960);
         draw("today", "/");
         Browser.resize(browser, 360, 740);
+        draw("phone-outing", "/outings/now?name=Club%20day%20at%20the%20airstrip");
         draw("phone-today", "/");
         draw("phone-pack", "/kit/packs/P09");
     }

@@ -116,7 +116,10 @@ final class OutingsBrowserTest {
         Browser.resize(browser, 360, 740);
         browser.get(desk.url(PAGE));
         keepPicture("outing-360");
-        browser.findElement(By.linkText("Now and next")).click();
+        browser.findElement(By.linkText("To take along")).click();
+        keepPicture("papers-360");
+        assertThat(browser.findElement(By.id("main")).getText()).contains("Confirm with the carrier", "not as baggage");
+        browser.get(desk.url("/outings/now?name=Club%20day%20at%20the%20airstrip"));
         keepPicture("now-360");
         String run = desk.workshop().outings().find(NAME).plan().runs().get(0).run();
         tap("/outings/start", run);

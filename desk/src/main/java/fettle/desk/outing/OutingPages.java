@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class OutingPages {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final int MOST_NEXT = 6;
+    private static final int MOST_NEXT = 40;
 
     private final Workshop workshop;
     private final Figures figures;
