@@ -58,7 +58,7 @@ final class EveryPageBrowserTest {
             "/kit/edit/outings?name=Club%20day%20at%20the%20airstrip",
             "/setups/craft?name=Harrier",
             "/kit/fit?name=Harrier",
-            "/kit/timer?name=Harrier&pack=P07",
+            "/kit/timer?name=Harrier&pack=P01",
             "/setups/linkage?craft=Harrier&surface=rudder",
             "/setups/surface?name=Harrier&part=elevator&volts=5.2V&speed=30m/s",
             "/setups/power?name=Harrier&input=12.6&output=6&continuous=5&peak=8",

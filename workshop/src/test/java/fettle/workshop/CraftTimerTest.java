@@ -65,6 +65,18 @@ class CraftTimerTest {
         assertThatThrownBy(() -> CraftTimer.of(workshop, "Wren", "P99")).hasMessageContaining("P99");
     }
 
+    @Test
+    void aPackOfOtherCellsOrOutOfUseIsNotTimed() {
+        workshop.craft().add(new Craft("Wren", CraftKind.PLANE, 3, "", 12.0, null, "", ""));
+        workshop.craft().add(new Craft("Heron", CraftKind.PLANE, 4, "", 12.0, null, "", ""));
+        workshop.packs().retire("P02", "swollen");
+
+        assertThatThrownBy(() -> CraftTimer.of(workshop, "Wren", "P01").answer(Map.of()))
+                .hasMessageContaining("Wren takes 3S, P01 is 4S");
+        assertThatThrownBy(() -> CraftTimer.of(workshop, "Heron", "P02").answer(Map.of()))
+                .hasMessageContaining("P02 is retired");
+    }
+
     private static String usual(Worksheet worksheet, String key) {
         return worksheet.fields().stream()
                 .filter(field -> field.key().equals(key))

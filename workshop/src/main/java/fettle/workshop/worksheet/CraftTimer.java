@@ -4,6 +4,8 @@ import fettle.engine.cell.Chemistry;
 import fettle.engine.pack.Assessment;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
+import fettle.engine.pack.Standing;
+import fettle.engine.units.Faults;
 import fettle.engine.units.TradeUnit;
 import fettle.planner.timer.RunDemand;
 import fettle.planner.timer.RunDemands;
@@ -51,7 +53,27 @@ public final class CraftTimer {
                 fields().stream()
                         .map(field -> known.containsKey(field.key()) ? field.with(known.get(field.key())) : field)
                         .toList(),
-                TimerSheet::answer);
+                typed -> {
+                    refuseUnlessRuns(craft, file.review().assessment());
+                    return TimerSheet.answer(typed);
+                });
+    }
+
+    private static void refuseUnlessRuns(Craft craft, Assessment assessment) {
+        Pack pack = assessment.pack();
+        Standing standing = assessment.standing();
+        Faults faults = new Faults();
+        if (standing == Standing.GROUNDED || standing == Standing.RETIRED) {
+            faults.add("pack", pack.tag() + " is " + standing.word() + ": it is not run. Take another pack.");
+        }
+        Integer cells = craft.cellsInSeries();
+        if (cells != null && cells != pack.cellsInSeries()) {
+            faults.add(
+                    "pack",
+                    craft.name() + " takes " + cells + "S, " + pack.tag() + " is " + pack.cellsInSeries()
+                            + "S. Take another pack.");
+        }
+        faults.refuse();
     }
 
     private static Map<String, String> pack(Assessment assessment, double ohms) {
