@@ -59,8 +59,12 @@ final class ReaderUnits {
 
     /** One stretch of text. */
     String text(String text) {
-        String figures =
-                FIGURES.matcher(text).replaceAll(found -> Matcher.quoteReplacement(converted((Matcher) found)));
+        Matcher found = FIGURES.matcher(text);
+        StringBuilder converted = new StringBuilder();
+        while (found.find()) {
+            found.appendReplacement(converted, Matcher.quoteReplacement(converted(found)));
+        }
+        String figures = found.appendTail(converted).toString();
         return clock == HourClock.HOURS_24 ? figures : MOMENT.matcher(figures).replaceAll(ReaderUnits::onTwelve);
     }
 
