@@ -66,7 +66,8 @@ public record PackingList(
                 confirm(tables, day),
                 tables,
                 new Working(Stream.concat(
-                                packs.stream().map(PackingList::step), tables.stream().flatMap(PackingList::rules))
+                                packs.stream().map(PackingList::step),
+                                tables.stream().flatMap(PackingList::rules))
                         .toList()));
     }
 
