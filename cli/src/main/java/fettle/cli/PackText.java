@@ -8,8 +8,8 @@ import fettle.engine.pack.Finding;
 import fettle.engine.pack.PresentCapacity;
 import fettle.engine.units.TradeUnit;
 import fettle.workshop.AlikePack;
-import fettle.workshop.PackException;
 import fettle.workshop.PackFile;
+import fettle.workshop.PastLimit;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -99,7 +99,7 @@ final class PackText {
         }
     }
 
-    private static String sentence(PackException exception, ZoneId zone) {
+    private static String sentence(PastLimit exception, ZoneId zone) {
         String when = exception.at() == null ? "" : exception.at().atZone(zone).toLocalDate() + " ";
         String answer =
                 exception.acknowledged().isEmpty() ? "not looked into" : "looked into: " + exception.acknowledged();

@@ -21,7 +21,7 @@ public record PackFile(
         PackHealth health,
         boolean retired,
         PackHistory history,
-        List<PackException> exceptions,
+        List<PastLimit> exceptions,
         List<AlikePack> alike,
         List<Rule> rules) {
     public PackFile {

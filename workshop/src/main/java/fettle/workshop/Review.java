@@ -168,10 +168,10 @@ public final class Review {
             return traces.stream().map(Stored::item).toList();
         }
 
-        List<PackException> exceptions() {
+        List<PastLimit> exceptions() {
             return traces.stream()
                     .flatMap(trace -> trace.item().events().stream()
-                            .map(event -> new PackException(
+                            .map(event -> new PastLimit(
                                     trace.id(),
                                     trace.item().startedAt() == null
                                             ? null

@@ -6,7 +6,7 @@ import fettle.engine.pack.Check;
 import fettle.engine.pack.PackHistory;
 import fettle.engine.pack.Run;
 import fettle.engine.units.TradeUnit;
-import fettle.workshop.PackException;
+import fettle.workshop.PastLimit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PastEvent(Instant at, String date, String kind, String text) {
 
-    static List<PastEvent> newestFirst(PackHistory history, List<PackException> exceptions, Figures figures) {
+    static List<PastEvent> newestFirst(PackHistory history, List<PastLimit> exceptions, Figures figures) {
         return Stream.of(
                         history.checks().stream().map(check -> of(check, figures)),
                         history.charges().stream().map(charge -> of(charge, figures)),
@@ -39,7 +39,7 @@ public record PastEvent(Instant at, String date, String kind, String text) {
     }
 
     /** One without a date has no place among what happened; it stands with its trace. */
-    private static Optional<PastEvent> of(PackException exception, Figures figures) {
+    private static Optional<PastEvent> of(PastLimit exception, Figures figures) {
         return Optional.ofNullable(exception.at())
                 .map(at -> event(
                         at,

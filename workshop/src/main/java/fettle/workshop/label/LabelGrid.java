@@ -88,8 +88,8 @@ public enum LabelGrid {
     /** Upper edge of a label, counted along rows from 0. */
     public double topMillimetres(int place) {
         double grid = rows * heightMillimetres + (rows - 1) * gapDownMillimetres;
-        int row = place / columns;
-        return (paper.heightMillimetres() - grid) / 2 + row * (heightMillimetres + gapDownMillimetres);
+        return (paper.heightMillimetres() - grid) / 2
+                + Math.floorDiv(place, columns) * (heightMillimetres + gapDownMillimetres);
     }
 
     /** Its measures in words. */

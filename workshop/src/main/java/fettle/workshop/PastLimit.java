@@ -12,4 +12,4 @@ import org.jspecify.annotations.Nullable;
  * @param event what, with its value and limit
  * @param acknowledged what was found when it was looked into; empty while nobody has
  */
-public record PackException(long trace, @Nullable Instant at, TraceEvent event, String acknowledged) {}
+public record PastLimit(long trace, @Nullable Instant at, TraceEvent event, String acknowledged) {}
