@@ -12,10 +12,10 @@ import java.util.function.BooleanSupplier;
 final class ExactSearch {
     private static final int MOST_PACKS = 4;
     private static final int MOST_DAYS = 8000;
-    private static final long MOST_TRIES = 1_000_000;
     private static final long LOOK_EVERY = 1024;
 
     private final Model model;
+    private final long mostTries;
     private final BooleanSupplier late;
     private final Ranking ranking;
     private final Board board;
@@ -25,7 +25,14 @@ final class ExactSearch {
     private long[] bestCounts;
     private long tries;
 
-    private ExactSearch(Model model, List<List<Day>> days, List<Day> known, long[] knownCounts, BooleanSupplier late) {
+    private ExactSearch(
+            Model model,
+            List<List<Day>> days,
+            List<Day> known,
+            long[] knownCounts,
+            long mostTries,
+            BooleanSupplier late) {
+        this.mostTries = mostTries;
         this.late = late;
         this.model = model;
         this.days = days;
@@ -40,7 +47,8 @@ final class ExactSearch {
     record Found(List<Day> days, long[] counts) {}
 
     /** The best plan; nothing where it got late, or where the problem is too large to try everything. */
-    static Optional<Found> best(Model model, List<Day> known, long[] knownCounts, BooleanSupplier late) {
+    static Optional<Found> best(
+            Model model, List<Day> known, long[] knownCounts, long mostTries, BooleanSupplier late) {
         if (model.courses().size() > MOST_PACKS) {
             return Optional.empty();
         }
@@ -54,9 +62,9 @@ final class ExactSearch {
             sorted.sort(Comparator.comparingLong(day -> full(model, day)));
             days.add(sorted);
         }
-        ExactSearch search = new ExactSearch(model, days, known, knownCounts, late);
+        ExactSearch search = new ExactSearch(model, days, known, knownCounts, mostTries, late);
         search.descend(0);
-        return search.tries > MOST_TRIES ? Optional.empty() : Optional.of(new Found(search.best, search.bestCounts));
+        return search.tries > mostTries ? Optional.empty() : Optional.of(new Found(search.best, search.bestCounts));
     }
 
     private static long full(Model model, Day day) {
@@ -105,9 +113,9 @@ final class ExactSearch {
     private void place(int pack, Day day, List<Item> items) {
         tries++;
         if (tries % LOOK_EVERY == 0 && late.getAsBoolean()) {
-            tries = MOST_TRIES + 1;
+            tries = mostTries + 1;
         }
-        if (tries > MOST_TRIES) {
+        if (tries > mostTries) {
             return;
         }
         if (items.size() == day.items().size()) {

@@ -22,6 +22,11 @@ final class PlanSearch {
 
     private static final double TRY_SECONDS = 1;
 
+    /** Trying everything is given as many tries as so many rounds are worth. */
+    private static final long TRIES_A_ROUND = 5000;
+
+    private static final long MOST_ROUNDS_TRYING = 200;
+
     private final Model model;
     private final Effort effort;
     private final PlanProgress progress;
@@ -75,11 +80,13 @@ final class PlanSearch {
     private void tryAll() {
         double until = effort.threads() == 1 ? effort.seconds() : Math.min(TRY_SECONDS, TRY_SHARE * effort.seconds());
         BooleanSupplier late = () -> seconds() > until;
-        ExactSearch.best(model, improver.best(), improver.bestCounts(), late).ifPresent(found -> {
-            improver.take(found.days(), found.counts());
-            reached = found.counts();
-            bounds.settle(found.counts());
-        });
+        long tries = TRIES_A_ROUND * Math.min(MOST_ROUNDS_TRYING, effort.rounds());
+        ExactSearch.best(model, improver.best(), improver.bestCounts(), tries, late)
+                .ifPresent(found -> {
+                    improver.take(found.days(), found.counts());
+                    reached = found.counts();
+                    bounds.settle(found.counts());
+                });
     }
 
     private void bound() {

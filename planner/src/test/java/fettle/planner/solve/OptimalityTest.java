@@ -11,7 +11,7 @@ import fettle.planner.validate.PlanValidator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Beside {@link Enumeration}, which tries everything: 240 tiny problems, each with goals in an order of its own. */
+/** Beside {@link Enumeration}, which tries everything: 180 tiny problems, each with goals in an order of its own. */
 class OptimalityTest {
     @ParameterizedTest(name = "{1} problems of {0} packs")
     @CsvSource({"2, 60", "3, 120"})
