@@ -45,7 +45,7 @@ final class HostileRequestsTest {
     private static final Instant NOW = Instant.parse("2026-11-25T14:00:00Z");
     private static final int SHORT_FORM = 150;
     private static final int REQUESTS =
-            Integer.getInteger("fettle.inputs", 0) > 0 ? Integer.getInteger("fettle.inputs") / 50 : SHORT_FORM;
+            Integer.getInteger("fettle.inputs", 0) > 0 ? Integer.getInteger("fettle.inputs") / 100 : SHORT_FORM;
     private static final long SEED = Long.getLong("fettle.seed", 496);
     private static final String SCRIPT = "\"'></textarea></title><script>alert(1)</script><img src=x onerror=alert(2)>";
     private static final String SQL = "P07' OR '1'='1'; DROP TABLE pack; --";

@@ -46,6 +46,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
 
 /** Every reader of typed or given input, each with good input to make hostile input of. */
 final class Parsers {
@@ -144,6 +145,7 @@ final class Parsers {
         Map<String, byte[]> files = goodArchive(folder);
         List<String> names = List.copyOf(files.keySet());
         Path path = folder.resolve("hostile.zip");
+        @Nullable Book[] into = {null}; // making a book takes longer than refusing an archive
         return new Reader(5, mischief -> {
             try {
                 Map<String, byte[]> changed = new LinkedHashMap<>(files);
@@ -157,9 +159,12 @@ final class Parsers {
                     zip[mischief.random.nextInt(zip.length)] ^= (byte) (1 << mischief.random.nextInt(8));
                 }
                 Files.write(path, zip);
-                try (Book book = Book.open(Files.createTempDirectory(folder, "into"))) {
-                    Import.read(book, path);
+                if (into[0] == null) {
+                    into[0] = Book.open(Files.createTempDirectory(folder, "into"));
                 }
+                Import.read(into[0], path);
+                into[0].close(); // it took one, and is no longer empty
+                into[0] = null;
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
