@@ -8,6 +8,9 @@ import java.util.function.Function;
 
 /** A field that takes one item a line. */
 public final class TypedLines {
+    /** Most characters a line can have; no item needs more, and what takes lines apart is not to be kept busy by one. */
+    private static final int LONGEST = 1_000;
+
     private TypedLines() {}
 
     /**
@@ -25,6 +28,13 @@ public final class TypedLines {
         for (String line : typed.lines().toList()) {
             number++;
             if (line.isBlank()) {
+                continue;
+            }
+            if (line.length() > LONGEST) {
+                faults.add(new Fault(
+                        field,
+                        "line " + number + ": it has " + line.length() + " characters; at most " + LONGEST
+                                + " are read. Type one item a line."));
                 continue;
             }
             try {
