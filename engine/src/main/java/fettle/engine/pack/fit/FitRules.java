@@ -121,7 +121,7 @@ final class FitRules {
     private List<String> doubts(PackSetMaker.Made made) {
         List<String> doubts = new ArrayList<>();
         if (made.standing() != Standing.READY) {
-            doubts.add("it is " + made.standing().word() + ": see its page before it is used");
+            doubts.add("standing " + made.standing().word() + ": see its page before it is used");
         }
         Double peak = craft.peakAmps();
         if (peak != null && peak > made.surelyAmps()) {
