@@ -54,7 +54,7 @@ final class OutingsBrowserTest {
     void daySheetShowsEveryPlannedRunAndPrints() throws IOException {
         Browser.resize(browser, 1600, 1000);
         browser.get(desk.url("/outings"));
-        browser.findElement(By.linkText(NAME)).click();
+        press(By.linkText(NAME));
         KeptPlan plan = desk.workshop().outings().find(NAME).plan();
         assertThat(plan.runs()).isNotEmpty();
         assertThat(browser.findElements(By.cssSelector(".day-sheet .bar.run")))
@@ -92,19 +92,19 @@ final class OutingsBrowserTest {
     void saysWhyNotAndKeepsWhatWasTypedWrongly() {
         browser.get(desk.url(PAGE));
         browser.findElement(By.id("why")).sendKeys("P08");
-        browser.findElement(By.xpath("//button[text()='Why?']")).click();
+        press(By.xpath("//button[text()='Why?']"));
         assertThat(browser.findElement(By.cssSelector("[aria-labelledby=why-head] [role=status]"))
                         .getText())
                 .startsWith("P08");
         browser.findElement(By.id("what")).sendKeys("Harrier 9 with P01");
-        browser.findElement(By.xpath("//button[text()='Settle it']")).click();
+        press(By.xpath("//button[text()='Settle it']"));
         assertThat(browser.findElement(By.cssSelector("#what-hint .fault")).getText())
                 .contains("no run of");
         assertThat(browser.findElement(By.id("what")).getAttribute("value")).isEqualTo("Harrier 9 with P01");
         WebElement what = browser.findElement(By.id("what"));
         what.clear();
         what.sendKeys("not P03");
-        browser.findElement(By.xpath("//button[text()='Settle it']")).click();
+        press(By.xpath("//button[text()='Settle it']"));
         assertThat(browser.findElement(By.cssSelector("[aria-labelledby=settled]"))
                         .getText())
                 .contains("not P03");
@@ -116,7 +116,7 @@ final class OutingsBrowserTest {
         Browser.resize(browser, 360, 740);
         browser.get(desk.url(PAGE));
         keepPicture("outing-360");
-        browser.findElement(By.linkText("To take along")).click();
+        press(By.linkText("To take along"));
         keepPicture("papers-360");
         assertThat(browser.findElement(By.id("main")).getText()).contains("Confirm with the carrier", "not as baggage");
         browser.get(desk.url("/outings/now?name=Club%20day%20at%20the%20airstrip"));
@@ -130,11 +130,11 @@ final class OutingsBrowserTest {
         keepPicture("put-back-360");
         WebElement charge = browser.findElement(By.name("charge"));
         charge.sendKeys("lots");
-        browser.findElement(By.xpath("//button[text()='Note it']")).click();
+        press(By.xpath("//button[text()='Note it']"));
         assertThat(browser.findElement(By.cssSelector("[role=alert]")).getText())
                 .contains("charge put back");
         browser.findElement(By.name("charge")).sendKeys("3400");
-        browser.findElement(By.xpath("//button[text()='Note it']")).click();
+        press(By.xpath("//button[text()='Note it']"));
         assertThat(browser.findElement(By.cssSelector(".done")).getText()).contains("put back after " + run);
         assertThat(desk.workshop()
                         .outings()
@@ -154,7 +154,7 @@ final class OutingsBrowserTest {
         browser.findElement(By.name("leaveHome")).sendKeys("09:00");
         browser.findElement(By.name("arrive")).sendKeys("08:00");
         browser.findElement(By.name("runs")).sendKeys("Harrier; 10:00 to 11:00");
-        browser.findElement(By.cssSelector("form.fields button.main")).click();
+        press(By.cssSelector("form.fields button.main"));
         assertThat(browser.findElement(By.id("h-arrive")).getText()).contains("not after home is left");
         assertThat(browser.findElement(By.id("h-runs")).getText()).contains("expected craft, times and run time");
         assertThat(browser.findElement(By.name("runs")).getAttribute("value")).isEqualTo("Harrier; 10:00 to 11:00");
@@ -163,8 +163,14 @@ final class OutingsBrowserTest {
 
     /** Taps the button of a run; of two forms for it the first counts. */
     private void tap(String action, String run) {
-        browser.findElement(By.xpath("//form[@action='" + action + "'][input[@value='" + run + "']]//button"))
-                .click();
+        press(By.xpath("//form[@action='" + action + "'][input[@value='" + run + "']]//button"));
+    }
+
+    /** Presses what leads to another page, and waits until that page is there. */
+    private void press(By what) {
+        WebElement pressed = browser.findElement(what);
+        pressed.click();
+        new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.stalenessOf(pressed));
     }
 
     private void keepPicture(String name) throws IOException {
