@@ -5,16 +5,21 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.FluentWait;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Drives the Chromium of the system; nothing is downloaded. */
 public final class Browser {
@@ -78,5 +83,10 @@ public final class Browser {
             Files.createDirectories(Path.of(folder));
             Files.write(Path.of(folder, name + ".png"), picture(driver));
         }
+    }
+
+    /** Waits for a page, past what the browser answers while one page gives way to the next. */
+    static FluentWait<WebDriver> patience(WebDriver browser, Duration most) {
+        return new WebDriverWait(browser, most).ignoring(WebDriverException.class);
     }
 }

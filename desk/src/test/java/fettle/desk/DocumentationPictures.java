@@ -11,7 +11,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * Draws the pictures of the documentation from the demo club's book. Its name keeps it out of ordinary test runs; ask for
@@ -54,7 +53,7 @@ final class DocumentationPictures {
         browser.get(desk.url("/checks"));
         browser.findElement(By.id("every")).sendKeys("21C rest 2h");
         browser.findElement(By.id("sheet-rows")).sendKeys("P01 3.84 3.83 3.85 3.84\nP02 3.84 38.3 3.85 3.84\n");
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector("#rows .problems")));
         keep("shelf");
         Browser.resize(browser, 1280, 1250);
@@ -78,7 +77,7 @@ final class DocumentationPictures {
         Browser.resize(browser, 1280, 420);
         browser.get(desk.url("/kit/packs/P01"));
         browser.findElement(By.id("line")).sendKeys("P01 3.84 3.83 38.5 3.84 21C rest 2h");
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector("#reading .problems")));
         keep("entry-mistake");
     }

@@ -11,7 +11,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Earlier lines come back, and a slip in a tag is mended by a press; units follow the reader. */
 final class EntryRecallBrowserTest {
@@ -56,7 +55,7 @@ final class EntryRecallBrowserTest {
     }
 
     private static WebElement wait(ChromeDriver browser, By what) {
-        return new WebDriverWait(browser, Duration.ofSeconds(60))
+        return Browser.patience(browser, Duration.ofSeconds(60))
                 .until(ExpectedConditions.visibilityOfElementLocated(what));
     }
 }

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Every page over the demo club's book, folded and with everything unfolded, on a phone and on a wide screen. */
 final class EveryPageBrowserTest {
@@ -141,7 +140,7 @@ final class EveryPageBrowserTest {
         browser.get(desk.url("/preferences"));
         browser.findElement(By.cssSelector("footer button[value=" + theme.name() + "]"))
                 .click();
-        new WebDriverWait(browser, Duration.ofSeconds(60))
+        Browser.patience(browser, Duration.ofSeconds(60))
                 .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("html." + theme.word())));
     }
 

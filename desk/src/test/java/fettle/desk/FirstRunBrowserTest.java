@@ -14,7 +14,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** From an empty book to one real pack checked, and words explained on the way. */
 final class FirstRunBrowserTest {
@@ -97,7 +96,7 @@ final class FirstRunBrowserTest {
     }
 
     private WebElement see(By what) {
-        return new WebDriverWait(browser, Duration.ofSeconds(60))
+        return Browser.patience(browser, Duration.ofSeconds(60))
                 .until(ExpectedConditions.visibilityOfElementLocated(what));
     }
 }

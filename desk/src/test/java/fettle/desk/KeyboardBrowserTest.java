@@ -13,7 +13,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The main job with no pointer at all. */
 final class KeyboardBrowserTest {
@@ -93,11 +92,11 @@ final class KeyboardBrowserTest {
     }
 
     private void waitForMessage(String text) {
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.textToBePresentInElementLocated(By.className("done"), text));
     }
 
     private void waitFor(By what) {
-        new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.visibilityOfElementLocated(what));
+        Browser.patience(browser, PATIENCE).until(ExpectedConditions.visibilityOfElementLocated(what));
     }
 }

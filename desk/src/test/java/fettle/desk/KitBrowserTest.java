@@ -14,7 +14,6 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A pack added with a mistake corrected, a check entered with a mistake corrected, and undo. */
 final class KitBrowserTest {
@@ -93,7 +92,7 @@ final class KitBrowserTest {
         WebElement done = waitFor(By.className("done"));
         assertThat(checks()).isEqualTo(1);
         done.findElement(By.tagName("button")).click();
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.textToBePresentInElementLocated(By.className("done"), "undid"));
         assertThat(checks()).isZero();
     }
@@ -137,6 +136,6 @@ final class KitBrowserTest {
     }
 
     private WebElement waitFor(By what) {
-        return new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.visibilityOfElementLocated(what));
+        return Browser.patience(browser, PATIENCE).until(ExpectedConditions.visibilityOfElementLocated(what));
     }
 }

@@ -20,7 +20,6 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The club's next day out in a browser: planned, printed, and followed on a phone. */
 final class OutingsBrowserTest {
@@ -79,10 +78,10 @@ final class OutingsBrowserTest {
         seconds.clear();
         seconds.sendKeys("60 s");
         browser.findElement(By.cssSelector(".plan-form .main")).click();
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.textToBePresentInElementLocated(By.id("search"), "a usable plan is there"));
         browser.findElement(By.cssSelector("#search button")).click();
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(found -> found.findElements(By.id("search")).isEmpty());
         assertThat(browser.findElement(By.cssSelector(".plan-form .main")).getText())
                 .isEqualTo("Plan again from now");
@@ -170,7 +169,7 @@ final class OutingsBrowserTest {
     private void press(By what) {
         WebElement pressed = browser.findElement(what);
         pressed.click();
-        new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.stalenessOf(pressed));
+        Browser.patience(browser, PATIENCE).until(ExpectedConditions.stalenessOf(pressed));
     }
 
     private void keepPicture(String name) throws IOException {

@@ -24,7 +24,6 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Set-up sheets and the moving linkage in a browser. */
 final class SetUpsBrowserTest {
@@ -209,13 +208,13 @@ final class SetUpsBrowserTest {
         points.clear();
         points.sendKeys(readings);
         browser.findElement(By.xpath("//button[text()='Keep the sweep']")).click();
-        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(swept));
+        Browser.patience(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(swept));
     }
 
     private void workOut() {
         WebElement button = browser.findElement(By.xpath("//button[text()='Work it out']"));
         button.click();
-        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(button));
+        Browser.patience(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(button));
     }
 
     private void fill(String field, String typed) {
@@ -230,7 +229,7 @@ final class SetUpsBrowserTest {
         surface.sendKeys("left aileron");
         browser.findElement(By.id("sweep-file")).sendKeys(file.toString());
         browser.findElement(By.xpath("//button[text()='Keep the sweep']")).click();
-        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(surface));
+        Browser.patience(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(surface));
     }
 
     @Test
@@ -254,7 +253,7 @@ final class SetUpsBrowserTest {
         typed.clear();
         typed.sendKeys(surfaces);
         browser.findElement(By.xpath("//button[text()='Keep the sheet']")).click();
-        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(typed));
+        Browser.patience(browser, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(typed));
     }
 
     private String reading() {

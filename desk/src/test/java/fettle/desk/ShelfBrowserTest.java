@@ -16,7 +16,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A shelf of packs checked in one sitting. */
 final class ShelfBrowserTest {
@@ -123,7 +122,7 @@ final class ShelfBrowserTest {
 
         browser.findElement(By.id("scan")).click();
 
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(ExpectedConditions.domPropertyToBe(browser.findElement(By.id("step-tag")), "value", "P07"));
         assertThat(browser.switchTo().activeElement().getDomAttribute("id")).isEqualTo("step-readings");
         assertThat(browser.findElements(By.tagName("video"))).isEmpty();
@@ -154,7 +153,7 @@ final class ShelfBrowserTest {
     }
 
     private void waitForText(By where, String text) {
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
                 .until(ExpectedConditions.textToBePresentInElementLocated(where, text));
     }

@@ -18,7 +18,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The picture of a trace: panels, zoom by drag, key and button, one cursor for all, at both widths. */
 final class TracePictureBrowserTest {
@@ -77,7 +76,7 @@ final class TracePictureBrowserTest {
     }
 
     private WebElement picture() {
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(driver -> driver.findElements(By.cssSelector("#trace-picture .uplot"))
                                 .size()
                         >= 4);
@@ -90,7 +89,7 @@ final class TracePictureBrowserTest {
     }
 
     private void waitUntilShown(double from, double to) {
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(driver -> Math.abs(shown("from") - from) < 1 && Math.abs(shown("to") - to) < 1);
     }
 
@@ -129,7 +128,7 @@ final class TracePictureBrowserTest {
         browser.get(desk.url("/traces/1"));
         WebElement plot = picture().findElement(By.cssSelector(".u-over"));
         new Actions(browser).moveToElement(plot).perform();
-        new WebDriverWait(browser, PATIENCE)
+        Browser.patience(browser, PATIENCE)
                 .until(driver ->
                         driver.findElements(By.cssSelector(".u-legend .u-series:first-child .u-value")).stream()
                                 .allMatch(value -> value.getText().matches("\\d+:\\d\\d.*")));
