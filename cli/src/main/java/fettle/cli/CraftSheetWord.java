@@ -2,20 +2,11 @@ package fettle.cli;
 
 import fettle.workshop.Workshop;
 import fettle.workshop.worksheet.CraftPower;
-import fettle.workshop.worksheet.Sheet;
 import fettle.workshop.worksheet.SurfaceStudy;
 import fettle.workshop.worksheet.Worksheet;
-import fettle.workshop.worksheet.WorksheetField;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code fettle setup power} and {@code fettle setup surface}: worksheets that begin from a craft's latest sheet. */
 final class CraftSheetWord {
@@ -23,14 +14,8 @@ final class CraftSheetWord {
 
     /** Adds both words to their group. */
     static void addTo(CommandLine group) {
-        add(group, "surface", new OfSurface(), SurfaceStudy.fields());
-        add(group, "power", new OfCraft(), CraftPower.fields());
-    }
-
-    private static void add(CommandLine group, String word, Runnable runnable, List<WorksheetField> fields) {
-        CommandLine command = new CommandLine(runnable);
-        SheetFields.addTo(command.getCommandSpec(), fields);
-        group.addSubcommand(word, command);
+        group.addSubcommand("surface", new OfSurface().word());
+        group.addSubcommand("power", new OfCraft().word());
     }
 
     /** {@code fettle setup surface}. */
@@ -46,29 +31,20 @@ final class CraftSheetWord {
                 "For example:",
                 "  fettle setup surface Harrier \"left aileron\" --volts 5.4V --speed 120km/h --span 400"
             })
-    static final class OfSurface implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Spec
-        private CommandSpec spec = CommandSpec.create();
-
+    static final class OfSurface extends RecordSheetWord {
         @Parameters(index = "0", paramLabel = "CRAFT", description = "The craft's name.")
         private String craft = "";
 
         @Parameters(index = "1", paramLabel = "SURFACE", description = "The surface, as the sheet calls it.")
         private String surface = "";
 
-        @Option(names = "--working", description = "Show the steps behind the figures.")
-        private boolean working;
+        OfSurface() {
+            super(SurfaceStudy.fields());
+        }
 
         @Override
-        public void run() {
-            print(
-                    session,
-                    working,
-                    SheetFields.typed(spec, SurfaceStudy.fields()),
-                    open -> SurfaceStudy.of(open, craft, surface));
+        Worksheet begun(Workshop workshop) {
+            return SurfaceStudy.of(workshop, craft, surface);
         }
     }
 
@@ -84,30 +60,17 @@ final class CraftSheetWord {
                 "For example:",
                 "  fettle setup power Harrier --input 12.6V --output 6V --continuous 5A --peak 8A"
             })
-    static final class OfCraft implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Spec
-        private CommandSpec spec = CommandSpec.create();
-
+    static final class OfCraft extends RecordSheetWord {
         @Parameters(paramLabel = "CRAFT", description = "The craft's name.")
         private String craft = "";
 
-        @Option(names = "--working", description = "Show the steps behind the figures.")
-        private boolean working;
+        OfCraft() {
+            super(CraftPower.fields());
+        }
 
         @Override
-        public void run() {
-            print(session, working, SheetFields.typed(spec, CraftPower.fields()), open -> CraftPower.of(open, craft));
-        }
-    }
-
-    private static void print(
-            Session session, boolean working, Map<String, String> typed, Function<Workshop, Worksheet> worksheet) {
-        try (Workshop workshop = session.open()) {
-            Sheet sheet = worksheet.apply(workshop).answer(typed);
-            session.print(sheet, SheetFields.text(sheet, working));
+        Worksheet begun(Workshop workshop) {
+            return CraftPower.of(workshop, craft);
         }
     }
 }

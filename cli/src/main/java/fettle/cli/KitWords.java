@@ -92,7 +92,7 @@ final class KitWords {
                 "craft",
                 word(CRAFT, new KitShowWord<>(CRAFT), CraftFields::new)
                         .addSubcommand("fit", new CraftFitWord())
-                        .addSubcommand("timer", CraftTimerWord.word()));
+                        .addSubcommand("timer", new CraftTimerWord().word()));
         root.addSubcommand("charger", word(CHARGER, new KitShowWord<>(CHARGER), ChargerFields::new));
         root.addSubcommand("source", word(SOURCE, new KitShowWord<>(SOURCE), SourceFields::new));
         CommandLine outing = word(OUTING, new OutingWord.Show(), OutingFields::new);

@@ -23,13 +23,7 @@ final class OutingWord {
 
     /** {@code fettle outing show}. */
     @Command
-    static final class Show implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Parameters(paramLabel = "NAME", description = "The outing's name.")
-        private String name = "";
-
+    static final class Show extends OfOuting {
         @Override
         public void run() {
             try (Workshop workshop = session.open()) {
@@ -45,13 +39,7 @@ final class OutingWord {
             description = "Plans an outing from now on, keeps the plan and shows it. Stopped with Ctrl-C, the best plan"
                     + " so far is lost; give less time instead.",
             footer = {"", "For example:", "  fettle outing plan \"Lake day\" --seconds 5"})
-    static final class Make implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Parameters(paramLabel = "NAME", description = "The outing's name.")
-        private String name = "";
-
+    static final class Make extends OfOuting {
         @Option(
                 names = "--seconds",
                 paramLabel = "TIME",
@@ -93,13 +81,7 @@ final class OutingWord {
             name = "why",
             description = "Says what the latest plan does with a pack or a run, or the constraint that keeps it out.",
             footer = {"", "For example:", "  fettle outing why \"Lake day\" P07"})
-    static final class Why implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Parameters(index = "0", paramLabel = "NAME", description = "The outing's name.")
-        private String name = "";
-
+    static final class Why extends OfOuting {
         @Parameters(index = "1", paramLabel = "WHAT", description = "A pack's tag or a run, e.g. \"Heron 2\".")
         private String what = "";
 
@@ -117,13 +99,7 @@ final class OutingWord {
             name = "now",
             description = "Shows what goes on and what comes next.",
             footer = {"", "For example:", "  fettle outing now \"Lake day\""})
-    static final class Now implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Parameters(paramLabel = "NAME", description = "The outing's name.")
-        private String name = "";
-
+    static final class Now extends OfOuting {
         @Override
         public void run() {
             try (Workshop workshop = session.open()) {
@@ -138,13 +114,7 @@ final class OutingWord {
             name = "papers",
             description = "Shows what to take along: a timer for every planned run, and the packs as baggage by air.",
             footer = {"", "For example:", "  fettle outing papers \"Lake day\""})
-    static final class Take implements Runnable {
-        @Mixin
-        private final Session session = new Session();
-
-        @Parameters(paramLabel = "NAME", description = "The outing's name.")
-        private String name = "";
-
+    static final class Take extends OfOuting {
         @Override
         public void run() {
             try (Workshop workshop = session.open()) {
@@ -226,14 +196,17 @@ final class OutingWord {
         }
     }
 
-    /** What every word that changes an outing shares. */
-    abstract static class Change implements Runnable {
+    /** What every word about one outing shares. */
+    abstract static class OfOuting implements Runnable {
         @Mixin
-        private final Session session = new Session();
+        final Session session = new Session();
 
         @Parameters(index = "0", paramLabel = "NAME", description = "The outing's name.")
         String name = "";
+    }
 
+    /** What every word that changes an outing shares. */
+    abstract static class Change extends OfOuting {
         @Parameters(index = "1", paramLabel = "WHAT", description = "A run, a charge, or what is settled.")
         String what = "";
 

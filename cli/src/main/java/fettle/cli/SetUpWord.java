@@ -1,15 +1,12 @@
 package fettle.cli;
 
 import fettle.engine.units.Counted;
-import fettle.engine.units.InputException;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.KeptSheet;
+import fettle.workshop.SetUps;
 import fettle.workshop.Workshop;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,17 +55,8 @@ final class SetUpWord {
         @Override
         public void run() {
             try (Workshop workshop = session.open()) {
-                JournalEntry entry = workshop.setUps().add(craft, String.join("\n", surfaces), day(date), note);
+                JournalEntry entry = workshop.setUps().add(craft, String.join("\n", surfaces), SetUps.day(date), note);
                 session.print(entry, entry.sentence());
-            }
-        }
-
-        private static @Nullable LocalDate day(String typed) {
-            try {
-                return typed.isBlank() ? null : LocalDate.parse(typed.strip());
-            } catch (DateTimeParseException wrong) {
-                throw new InputException(
-                        "date", "date is \"" + typed + "\"; expected year-month-day, e.g. 2026-05-16.");
             }
         }
     }

@@ -3,7 +3,6 @@ package fettle.cli;
 import fettle.engine.control.sweep.Sweep;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
-import fettle.engine.units.TradeUnit;
 import fettle.workshop.JournalEntry;
 import fettle.workshop.Workshop;
 import fettle.workshop.sweep.SweepAnswer;
@@ -123,9 +122,6 @@ final class SweepWord implements Runnable {
     }
 
     private static @Nullable Double amps(String field, String typed) {
-        return typed.isBlank()
-                ? null
-                : Double.valueOf(
-                        QuantityText.si(field, "current (--" + field + ")", typed, Measure.CURRENT, (TradeUnit) null));
+        return QuantityText.siOrNull(field, "current (--" + field + ")", typed, Measure.CURRENT, null);
     }
 }

@@ -3,6 +3,7 @@ package fettle.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fettle.desk.frame.Theme;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -90,12 +91,13 @@ final class EveryPageBrowserTest {
 
     @ParameterizedTest
     @CsvSource({"360, 740", "820, 1180", "1600, 1000"})
-    void fitsItsWidthAndLeavesTheConsoleEmpty(int width, int height) {
+    void fitsItsWidthAndLeavesTheConsoleEmpty(int width, int height) throws IOException {
         Browser.resize(browser, width, height);
         Browser.console(browser);
         for (String page : PAGES) {
             browser.get(desk.url(page));
             assertThat(pageWidth()).as("width of %s", page).isLessThanOrEqualTo(width);
+            Browser.keep(browser, page.replaceAll("\\W+", "-") + width);
             browser.executeScript(UNFOLD);
             assertThat(pageWidth()).as("width of %s, unfolded", page).isLessThanOrEqualTo(width);
             assertThat(Browser.console(browser)).as("console of %s", page).isEmpty();

@@ -1,7 +1,7 @@
 package fettle.workshop;
 
 import fettle.engine.pack.Check;
-import fettle.engine.pack.Pack;
+import fettle.engine.pack.PackHistory;
 import fettle.engine.units.TradeUnit;
 import java.util.Comparator;
 
@@ -13,9 +13,8 @@ public final class CellOhms {
     private CellOhms() {}
 
     /** Mean of the latest readings [Ω]; the usual for its size where none was taken. */
-    public static double of(PackFile file) {
-        Pack pack = file.review().assessment().pack();
-        return file.history().checks().stream()
+    public static double of(PackHistory history) {
+        return history.checks().stream()
                 .sorted(Comparator.comparing(Check::takenAt).reversed())
                 .map(Check::cellResistanceOhms)
                 .filter(readings -> !readings.isEmpty())
@@ -24,6 +23,7 @@ public final class CellOhms {
                         .mapToDouble(Double::doubleValue)
                         .average()
                         .orElseThrow())
-                .orElse(USUAL_OHM_AMP_HOURS / TradeUnit.AMPERE_HOUR.fromSi(pack.ratedCapacityCoulombs()));
+                .orElse(USUAL_OHM_AMP_HOURS
+                        / TradeUnit.AMPERE_HOUR.fromSi(history.pack().ratedCapacityCoulombs()));
     }
 }

@@ -46,16 +46,13 @@ public final class CraftFits {
     public CraftFit of(String craftName, Map<String, String> typed) {
         FitWishes wishes = wishes(typed);
         Craft craft = workshop.craft().find(craftName).item();
-        List<PackFile> files = workshop.packs().list().stream()
-                .filter(pack -> !pack.retired())
-                .map(pack -> workshop.review().pack(pack.name()))
-                .toList();
+        List<KnownPack> packs = workshop.review().inUse();
         Optional<CraftDemand> demand = CraftDemand.of(
-                craft.name(), files.stream().map(PackFile::history).toList());
+                craft.name(), packs.stream().map(KnownPack::history).toList());
         CraftFit fit = CraftFit.of(
                 demand.map(found -> drawing(craft, found.amps())).orElse(craft),
                 wishes,
-                files.stream().map(this::pack).toList());
+                packs.stream().map(this::pack).toList());
         List<String> remarks = new ArrayList<>(fit.remarks());
         demand.ifPresent(found -> remarks.add(0, said(craft, found)));
         return new CraftFit(fit.fits(), fit.misfits(), remarks);
@@ -99,12 +96,12 @@ public final class CraftFits {
                 entered == null ? "" : String.format(Locale.ROOT, "; entered are %.1f A", entered));
     }
 
-    private FitPack pack(PackFile file) {
-        Assessment assessment = file.review().assessment();
+    private FitPack pack(KnownPack known) {
+        Assessment assessment = known.assessment();
         Pack pack = assessment.pack();
         Limits limits = workshop.rules().limits(pack);
         double coulombs = assessment.capacity().plannedCoulombs();
-        double ohms = CellOhms.of(file);
+        double ohms = CellOhms.of(known.history());
         Double label = pack.dischargeRatingAmps();
         SustainableCurrent current = SustainableCurrent.of(
                 PackModel.uniform(pack.tag(), pack.chemistry(), pack.cellsInSeries(), coulombs, 1, ohms),

@@ -38,8 +38,8 @@ final class DayKits {
     }
 
     private PackAtHand hand(String tag, OutingState state, DayKit kit) {
-        PackFile file = workshop.review().pack(tag);
-        Assessment assessment = file.review().assessment();
+        KnownPack known = workshop.review().known(tag);
+        Assessment assessment = known.assessment();
         Pack pack = assessment.pack();
         Limits limits = workshop.rules().limits(pack);
         double coulombs = assessment.capacity().plannedCoulombs();
@@ -47,7 +47,7 @@ final class DayKits {
                 assessment,
                 limits,
                 coulombs,
-                CellOhms.of(file),
+                CellOhms.of(known.history()),
                 lowEnd(assessment.charge()),
                 null,
                 leftOut(assessment));

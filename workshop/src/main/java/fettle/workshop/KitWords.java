@@ -7,6 +7,7 @@ import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
 import fettle.engine.supply.Charger;
 import fettle.engine.supply.Source;
+import fettle.engine.units.Counted;
 import fettle.engine.units.TradeUnit;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -51,9 +52,7 @@ record KitWords<T>(String noun, String nameNoun, Function<T, String> name, Funct
     }
 
     private static String describe(Charger charger) {
-        int ports = charger.ports().size();
-        return ports
-                + (ports == 1 ? " port, " : " ports, ")
+        return Counted.of(charger.ports().size(), "port") + ", "
                 + new TreeSet<>(charger.chemistries())
                         .stream().map(Chemistry::label).collect(Collectors.joining(", "));
     }

@@ -73,8 +73,8 @@ final class LinkageWords {
 
     private static String write(FourBar bar) {
         return "aft " + millimetres(bar.hingeXMetres()) + " above " + millimetres(bar.hingeYMetres()) + " arm "
-                + bare(bar.armNeutralRadians(), TradeUnit.DEGREE) + " horn "
-                + bare(bar.hornNeutralRadians(), TradeUnit.DEGREE);
+                + QuantityText.writeBare(bar.armNeutralRadians(), TradeUnit.DEGREE) + " horn "
+                + QuantityText.writeBare(bar.hornNeutralRadians(), TradeUnit.DEGREE);
     }
 
     private static FourBar bar(String typed, double armMetres, double hornMetres) {
@@ -127,10 +127,6 @@ final class LinkageWords {
     }
 
     private static String millimetres(double metres) {
-        return bare(metres, TradeUnit.MILLIMETRE);
-    }
-
-    private static String bare(double si, TradeUnit unit) {
-        return QuantityText.write(si, unit).replaceAll("\\s*[^\\d.\\-]+$", "");
+        return QuantityText.writeBare(metres, TradeUnit.MILLIMETRE);
     }
 }

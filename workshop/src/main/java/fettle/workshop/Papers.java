@@ -30,7 +30,7 @@ final class Papers {
 
     private final Workshop workshop;
     private final OutingState state;
-    private final Map<String, PackFile> files = new HashMap<>();
+    private final Map<String, KnownPack> packs = new HashMap<>();
     private final Map<List<String>, RunTimer> known = new HashMap<>();
 
     Papers(Workshop workshop, OutingState state) {
@@ -62,7 +62,7 @@ final class Papers {
     private PackingList packing(Outing outing) {
         List<TravelPack> packs = outing.packs().stream()
                 .map(tag -> {
-                    Assessment assessment = file(tag).review().assessment();
+                    Assessment assessment = known(tag).assessment();
                     Estimate charge = assessment.charge();
                     return new TravelPack(
                             assessment.pack(),
@@ -90,7 +90,7 @@ final class Papers {
 
     private RunTimer timer(PlannedRun run, String tag) {
         try {
-            TimerAnswer answer = TimerAnswer.of(question(run, file(tag)));
+            TimerAnswer answer = TimerAnswer.of(question(run, known(tag)));
             return new RunTimer(
                     run.run(),
                     tag,
@@ -111,8 +111,8 @@ final class Papers {
         }
     }
 
-    private TimerQuestion question(PlannedRun run, PackFile file) {
-        Assessment assessment = file.review().assessment();
+    private TimerQuestion question(PlannedRun run, KnownPack known) {
+        Assessment assessment = known.assessment();
         Pack pack = assessment.pack();
         Craft craft = workshop.craft().find(run.craft()).item();
         PackModel model = PackModel.uniform(
@@ -121,7 +121,7 @@ final class Papers {
                         pack.cellsInSeries(),
                         assessment.capacity().plannedCoulombs(),
                         FULL,
-                        CellOhms.of(file))
+                        CellOhms.of(known.history()))
                 .at(state.outing().ambientKelvins(), state.outing().ambientKelvins());
         return new TimerQuestion(
                 model, workshop.rules().limits(pack), demands(run, craft), craft.peakAmps(), TimerQuestion.USUAL_RISK);
@@ -131,7 +131,7 @@ final class Papers {
     private List<RunDemand> demands(PlannedRun run, Craft craft) {
         List<RunDemand> earlier = new ArrayList<>();
         for (String tag : state.outing().packs()) {
-            earlier.addAll(RunDemands.of(file(tag).history(), craft.name()));
+            earlier.addAll(RunDemands.of(known(tag).history(), craft.name()));
         }
         if (!earlier.isEmpty()) {
             return earlier;
@@ -151,7 +151,7 @@ final class Papers {
         return List.of(new RunDemand(amps * wish.durationSeconds(), wish.durationSeconds(), List.of()));
     }
 
-    private PackFile file(String tag) {
-        return files.computeIfAbsent(tag, name -> workshop.review().pack(name));
+    private KnownPack known(String tag) {
+        return packs.computeIfAbsent(tag, name -> workshop.review().known(name));
     }
 }

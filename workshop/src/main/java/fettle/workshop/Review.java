@@ -69,6 +69,46 @@ public final class Review {
         });
     }
 
+    /** Every pack in use, by tag, without what only its page shows. */
+    public List<KnownPack> inUse() {
+        return ledger.together(() -> {
+            Bench bench = bench();
+            return ledger.book().items(Shapes.PACK).all().stream()
+                    .filter(pack -> !pack.retired())
+                    .map(pack -> known(pack, bench))
+                    .sorted(Comparator.comparing(
+                            (KnownPack known) -> known.pack().tag(), NameOrder.NATURAL))
+                    .toList();
+        });
+    }
+
+    /** One pack without what only its page shows; throws {@link UnknownNameException} where there is none. */
+    public KnownPack known(String tag) {
+        return ledger.together(() -> known(workshop.packs().stored(tag), bench()));
+    }
+
+    /** What was noted of every pack, retired ones too. */
+    public List<PackHistory> histories() {
+        return ledger.together(() -> ledger.book().items(Shapes.PACK).all().stream()
+                .map(this::history)
+                .sorted(Comparator.comparing(
+                        (PackHistory history) -> history.pack().tag(), NameOrder.NATURAL))
+                .toList());
+    }
+
+    private KnownPack known(Stored<Pack> stored, Bench bench) {
+        Evidence evidence = evidence(stored);
+        return new KnownPack(
+                inUseOrNot(stored, review(evidence, health(evidence, bench), bench))
+                        .assessment(),
+                evidence.noted());
+    }
+
+    /** The review of a pack; that of a retired one has no tasks. */
+    private static PackReview inUseOrNot(Stored<Pack> stored, PackReview inUse) {
+        return stored.retired() ? new PackReview(inUse.assessment().retired(), List.of()) : inUse;
+    }
+
     /** One pack in full; throws {@link UnknownNameException} where there is none. A retired one has no tasks. */
     public PackFile pack(String tag) {
         return ledger.together(() -> {
@@ -76,9 +116,7 @@ public final class Review {
             Evidence evidence = evidence(stored);
             Bench bench = bench();
             PackHealth health = health(evidence, bench);
-            PackReview inUse = review(evidence, health, bench);
-            PackReview review =
-                    stored.retired() ? new PackReview(inUse.assessment().retired(), List.of()) : inUse;
+            PackReview review = inUseOrNot(stored, review(evidence, health, bench));
             Pack pack = stored.item();
             return new PackFile(
                     review,

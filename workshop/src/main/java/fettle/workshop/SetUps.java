@@ -10,8 +10,10 @@ import fettle.engine.control.sweep.SurfaceSweep;
 import fettle.engine.control.sweep.Sweep;
 import fettle.engine.pack.Craft;
 import fettle.engine.units.Counted;
+import fettle.engine.units.InputException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -88,13 +90,40 @@ public final class SetUps {
      * @throws UnknownNameException if there is no such craft, sheet or surface; says which surfaces there are
      */
     public SurfaceSetting surface(String craftName, String surface) {
-        List<SurfaceSetting> surfaces = latest(craftName).sheet().surfaces();
-        return surfaces.stream()
-                .filter(setting -> setting.surface().equalsIgnoreCase(surface.strip()))
-                .findFirst()
+        SetUpSheet sheet = latest(craftName).sheet();
+        return surface(sheet, surface)
                 .orElseThrow(() -> new UnknownNameException(craftName + " has no surface \"" + surface.strip()
                         + "\" on its latest sheet; there are "
-                        + surfaces.stream().map(SurfaceSetting::surface).collect(Collectors.joining(", ")) + "."));
+                        + sheet.surfaces().stream().map(SurfaceSetting::surface).collect(Collectors.joining(", "))
+                        + "."));
+    }
+
+    /**
+     * The same; empty where the craft has no sheet, or no such surface on it.
+     *
+     * @throws UnknownNameException if there is no such craft
+     */
+    public Optional<SurfaceSetting> surfaceIfAny(String craftName, String surface) {
+        return of(craftName).stream().findFirst().flatMap(kept -> surface(kept.sheet(), surface));
+    }
+
+    private static Optional<SurfaceSetting> surface(SetUpSheet sheet, String surface) {
+        return sheet.surfaces().stream()
+                .filter(setting -> setting.surface().equalsIgnoreCase(surface.strip()))
+                .findFirst();
+    }
+
+    /**
+     * A day as typed; {@code null} where nothing was.
+     *
+     * @throws InputException if it is no day
+     */
+    public static @Nullable LocalDate day(String typed) {
+        try {
+            return typed.isBlank() ? null : LocalDate.parse(typed.strip());
+        } catch (DateTimeParseException wrong) {
+            throw new InputException("date", "date is \"" + typed + "\"; expected year-month-day, e.g. 2026-05-16.");
+        }
     }
 
     /**

@@ -129,10 +129,10 @@ public final class SurfaceText {
     }
 
     private static String micros(double seconds) {
-        return QuantityText.write(seconds, TradeUnit.MICROSECOND).replace(" µs", "");
+        return QuantityText.writeBare(seconds, TradeUnit.MICROSECOND);
     }
 
     private static String degrees(double radians) {
-        return QuantityText.write(radians, TradeUnit.DEGREE).replaceAll("\\s*°", "");
+        return QuantityText.writeBare(radians, TradeUnit.DEGREE);
     }
 }

@@ -36,9 +36,7 @@ public final class TypedFields {
     /** A quantity that may be left empty. */
     @Nullable
     public Double optional(String field, String what, String typed, Measure measure, TradeUnit bare) {
-        return typed.isBlank()
-                ? null
-                : this.<@Nullable Double>read(field, () -> QuantityText.si(field, what, typed, measure, bare), null);
+        return this.<@Nullable Double>read(field, () -> QuantityText.siOrNull(field, what, typed, measure, bare), null);
     }
 
     /** One of a few words, in any case. */

@@ -1,6 +1,5 @@
 package fettle.desk.api;
 
-import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
 import fettle.workshop.SetUps;
@@ -13,8 +12,6 @@ import fettle.workshop.worksheet.CraftPower;
 import fettle.workshop.worksheet.SurfaceStudy;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +62,7 @@ final class SetUpsApi {
                 setUps().add(
                                 ctx.pathParam("name"),
                                 Json.word(body, "surfaces"),
-                                date(Json.word(body, "date")),
+                                SetUps.day(Json.word(body, "date")),
                                 Json.word(body, "note")));
     }
 
@@ -83,17 +80,6 @@ final class SetUpsApi {
     }
 
     private static @Nullable Double amps(Map<String, String> body, String field) {
-        String typed = Json.word(body, field);
-        return typed.isBlank()
-                ? null
-                : Double.valueOf(QuantityText.si(field, "current (" + field + ")", typed, Measure.CURRENT, null));
-    }
-
-    private static @Nullable LocalDate date(String typed) {
-        try {
-            return typed.isBlank() ? null : LocalDate.parse(typed.strip());
-        } catch (DateTimeParseException wrong) {
-            throw new InputException("date", "date is \"" + typed + "\"; expected year-month-day, e.g. 2026-05-16.");
-        }
+        return QuantityText.siOrNull(field, "current (" + field + ")", Json.word(body, field), Measure.CURRENT, null);
     }
 }

@@ -147,9 +147,7 @@ public final class SetUpsHandler {
                             ? "no file was chosen and no reading typed. Choose a sweep, e.g. rudder.csv, or type one."
                             : "a file was chosen and readings typed. Give one of them.");
         }
-        Double idle = form.idle().isBlank()
-                ? null
-                : Double.valueOf(QuantityText.si("idle", "current at rest", form.idle(), Measure.CURRENT, null));
+        Double idle = QuantityText.siOrNull("idle", "current at rest", form.idle(), Measure.CURRENT, null);
         SweepChoices choices = new SweepChoices(form.pulse(), form.current(), "", "", form.unit(), idle, null);
         return none ? TypedSweep.read(form.points(), choices) : reading(Objects.requireNonNull(file), choices);
     }

@@ -4,7 +4,6 @@ import fettle.desk.frame.Figures;
 import fettle.engine.control.Remark;
 import fettle.engine.control.sweep.AngleTrack;
 import fettle.engine.control.sweep.Binding;
-import fettle.engine.control.sweep.Sweep;
 import fettle.engine.control.sweep.SweepAnalysis;
 import fettle.engine.control.sweep.SweepComparison;
 import fettle.engine.control.sweep.SweepPoint;
@@ -26,42 +25,52 @@ final class SweepPictures {
         this.figures = figures;
     }
 
+    /** A sweep with what it says, worked out once. */
+    private record Read(KeptSweep kept, SweepResult result) {
+        static Read of(KeptSweep kept) {
+            return new Read(kept, SweepAnalysis.of(kept.sweep().sweep()));
+        }
+
+        String surface() {
+            return kept.sweep().surface();
+        }
+    }
+
     /** In the order given, the latest first. */
     List<CraftSheetPage.Sweep> of(List<KeptSweep> sweeps) {
+        List<Read> read = sweeps.stream().map(Read::of).toList();
         List<CraftSheetPage.Sweep> shown = new ArrayList<>();
-        for (int at = 0; at < sweeps.size(); at++) {
-            String surface = sweeps.get(at).sweep().surface();
-            Optional<KeptSweep> earlier = sweeps.subList(at + 1, sweeps.size()).stream()
-                    .filter(kept -> kept.sweep().surface().equalsIgnoreCase(surface))
+        for (int at = 0; at < read.size(); at++) {
+            Read sweep = read.get(at);
+            Optional<Read> earlier = read.subList(at + 1, read.size()).stream()
+                    .filter(other -> other.surface().equalsIgnoreCase(sweep.surface()))
                     .findFirst();
-            shown.add(sweep(sweeps.get(at), earlier));
+            shown.add(sweep(sweep, earlier));
         }
         return shown;
     }
 
-    private CraftSheetPage.Sweep sweep(KeptSweep kept, Optional<KeptSweep> earlier) {
-        Sweep sweep = kept.sweep().sweep();
-        SweepResult result = SweepAnalysis.of(sweep);
-        double low = micros(sweep.points(), Comparator.naturalOrder());
-        double high = micros(sweep.points(), Comparator.reverseOrder());
+    private CraftSheetPage.Sweep sweep(Read read, Optional<Read> earlier) {
+        KeptSweep kept = read.kept();
+        SweepResult result = read.result();
+        List<SweepPoint> points = kept.sweep().sweep().points();
+        double low = micros(points, Comparator.naturalOrder());
+        double high = micros(points, Comparator.reverseOrder());
         return new CraftSheetPage.Sweep(
-                kept.sweep().surface(),
-                SetUpsPage.linkageHref(kept.sweep().craft(), kept.sweep().surface()),
+                read.surface(),
+                SetUpsPage.linkageHref(kept.sweep().craft(), read.surface()),
                 figures.moment(kept.sweep().takenAt()),
                 "end points " + TradeUnit.MICROSECOND.print(result.span().lowestSeconds(), 0) + " and "
                         + TradeUnit.MICROSECOND.print(result.span().highestSeconds(), 0),
                 found(result),
                 result.remarks().stream().map(SweepPictures::sentence).toList(),
-                earlier.map(before -> since(before, result)).orElse(List.of()),
-                panels(sweep.points(), low, high),
+                earlier.map(before -> since(before.result(), result)).orElse(List.of()),
+                panels(points, low, high),
                 Bracket.of(result.span(), low, high));
     }
 
-    private static List<String> since(KeptSweep before, SweepResult now) {
-        List<String> changes = SweepComparison.of(
-                        SweepAnalysis.of(before.sweep().sweep()), now)
-                .remarks()
-                .stream()
+    private static List<String> since(SweepResult before, SweepResult now) {
+        List<String> changes = SweepComparison.of(before, now).remarks().stream()
                 .map(SweepPictures::sentence)
                 .toList();
         return changes.isEmpty() ? List.of("nothing beyond the doubt of the readings") : changes;

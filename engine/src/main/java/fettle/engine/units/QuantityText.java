@@ -62,6 +62,18 @@ public final class QuantityText {
         return unit.toSi(figure.value());
     }
 
+    /** The same for a quantity that may be left out: {@code null} where nothing is written. */
+    public static @Nullable Double siOrNull(
+            String field, String what, String written, Measure measure, @Nullable TradeUnit bare) {
+        return written.isBlank() ? null : Double.valueOf(si(field, what, written, measure, bare));
+    }
+
+    /** Writes the figure alone, in one unit, with the fewest decimals that read back exactly. */
+    public static String writeBare(double si, TradeUnit unit) {
+        String written = write(si, unit);
+        return written.substring(0, written.length() - unit.symbol().length()).strip();
+    }
+
     /** True if it is a number with a unit of this measure. */
     public static boolean measures(String written, Measure measure) {
         boolean compound =

@@ -3,9 +3,11 @@ package fettle.workshop.outing;
 import fettle.engine.outing.RunWish;
 import fettle.engine.pack.Craft;
 import fettle.engine.pack.Pack;
+import fettle.engine.pack.fit.ConnectorMatch;
 import fettle.engine.units.InputException;
 import fettle.planner.problem.PackSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Which packs can power a craft, and what a run takes from each. */
@@ -33,21 +35,15 @@ public final class PackFit {
         if (cells != null && cells != pack.cellsInSeries()) {
             return Optional.of(craft.name() + " takes " + cells + "S, " + pack.tag() + " is " + pack.arrangement());
         }
-        boolean stated = !craft.connector().isBlank() && !pack.connector().isBlank();
-        if (stated && !craft.connector().equalsIgnoreCase(pack.connector())) {
-            return Optional.of(craft.name() + " has a " + craft.connector() + " connector, " + pack.tag() + " a "
-                    + pack.connector());
+        Optional<String> connector = ConnectorMatch.misfit(craft, pack);
+        if (connector.isPresent()) {
+            return connector;
         }
         Double peak = craft.peakAmps();
         Double rating = pack.dischargeRatingAmps();
         if (peak != null && rating != null && rating < peak) {
             return Optional.of(String.format(
-                    java.util.Locale.ROOT,
-                    "%s peaks at %.0f A, %s is rated %.0f A",
-                    craft.name(),
-                    peak,
-                    pack.tag(),
-                    rating));
+                    Locale.ROOT, "%s peaks at %.0f A, %s is rated %.0f A", craft.name(), peak, pack.tag(), rating));
         }
         return Optional.empty();
     }
@@ -70,7 +66,7 @@ public final class PackFit {
             throw new InputException(
                     "runs",
                     String.format(
-                            java.util.Locale.ROOT,
+                            Locale.ROOT,
                             "a run of %s for %.0f min at %.0f A takes %.0f %% of %s. Plan %.0f min at most, or a larger pack.",
                             craft.name(),
                             wish.durationSeconds() / 60,

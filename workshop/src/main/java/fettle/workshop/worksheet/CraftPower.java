@@ -42,14 +42,14 @@ public final class CraftPower {
                             .filter(field -> !field.key().equals(SERVOS)))
             .toList();
 
-    private final Workshop workshop;
-    private final String craft;
     private final List<SurfaceSetting> surfaces;
+    private final List<KeptSweep> latestFirst;
+    private final List<Registered<Servo>> servos;
 
     private CraftPower(Workshop workshop, String craft) {
-        this.workshop = workshop;
-        this.craft = craft;
         this.surfaces = workshop.setUps().latest(craft).sheet().surfaces();
+        this.latestFirst = workshop.setUps().sweeps(craft, "");
+        this.servos = workshop.servos().list();
     }
 
     /** What it asks for. */
@@ -86,9 +86,11 @@ public final class CraftPower {
     /** One servo as the power worksheet takes it. */
     private String line(SurfaceSetting setting, double volts, String lead) {
         Optional<Rating> data = rating(setting.servo(), volts);
-        Optional<SweepResult> swept = workshop.setUps()
-                .latestSweep(craft, setting.surface())
-                .map(kept -> SweepAnalysis.of(kept.sweep().sweep()));
+        Optional<Sweep> sweep = latestFirst.stream()
+                .filter(kept -> kept.sweep().surface().equalsIgnoreCase(setting.surface()))
+                .findFirst()
+                .map(kept -> kept.sweep().sweep());
+        Optional<SweepResult> swept = sweep.map(SweepAnalysis::of);
         Double sweptIdle =
                 swept.map(SweepResult::idleAmps).map(idle -> idle.value()).orElse(setting.idleAmps());
         double idle = first(sweptIdle, figure(data, Rating::idleAmps), USUAL_IDLE);
@@ -103,12 +105,7 @@ public final class CraftPower {
                 Math.max(moving, largest),
                 first(
                         figure(data, Rating::stallAmps),
-                        workshop.setUps()
-                                .latestSweep(craft, setting.surface())
-                                .map(KeptSweep::sweep)
-                                .map(kept -> kept.sweep())
-                                .map(Sweep::stallAmps)
-                                .orElse(null),
+                        sweep.map(Sweep::stallAmps).orElse(null),
                         USUAL_STALL));
         Basis basis = swept.isPresent() ? Basis.MEASURED : data.isPresent() ? Basis.DATA : Basis.ASSUMED;
         return setting.surface() + "; " + amps(idle) + "; " + amps(moving) + "; " + amps(stall) + "; " + lead + "; "
@@ -116,7 +113,7 @@ public final class CraftPower {
     }
 
     private Optional<Rating> rating(String name, double volts) {
-        return workshop.servos().list().stream()
+        return servos.stream()
                 .filter(servo -> servo.name().equalsIgnoreCase(name))
                 .map(Registered::item)
                 .map(Servo::ratings)

@@ -10,7 +10,7 @@ import fettle.engine.units.TradeUnit;
 import fettle.planner.timer.RunDemand;
 import fettle.planner.timer.RunDemands;
 import fettle.workshop.CellOhms;
-import fettle.workshop.PackFile;
+import fettle.workshop.KnownPack;
 import fettle.workshop.Workshop;
 import java.util.HashMap;
 import java.util.List;
@@ -39,23 +39,23 @@ public final class CraftTimer {
      */
     public static Worksheet of(Workshop workshop, String craftName, String tag) {
         Craft craft = workshop.craft().find(craftName).item();
-        PackFile file = workshop.review().pack(tag);
-        Pack pack = file.review().assessment().pack();
-        Map<String, String> known = new HashMap<>();
-        known.put("charge", "100 %");
-        known.put("runs", runs(workshop, craft, pack));
-        known.put("peak", craft.peakAmps() == null ? "" : TradeUnit.AMPERE.print(craft.peakAmps(), 1));
-        known.putAll(pack(file.review().assessment(), CellOhms.of(file)));
+        KnownPack known = workshop.review().known(tag);
+        Pack pack = known.pack();
+        Map<String, String> typed = new HashMap<>();
+        typed.put("charge", "100 %");
+        typed.put("runs", runs(workshop, craft, pack));
+        typed.put("peak", craft.peakAmps() == null ? "" : TradeUnit.AMPERE.print(craft.peakAmps(), 1));
+        typed.putAll(pack(known.assessment(), CellOhms.of(known.history())));
         return new Worksheet(
                 "timer",
                 "Timer of " + craft.name() + " with " + pack.tag(),
                 TimerSheet.WORKSHEET.question(),
                 fields().stream()
-                        .map(field -> known.containsKey(field.key()) ? field.with(known.get(field.key())) : field)
+                        .map(field -> typed.containsKey(field.key()) ? field.with(typed.get(field.key())) : field)
                         .toList(),
-                typed -> {
-                    refuseUnlessRuns(craft, file.review().assessment());
-                    return TimerSheet.answer(typed);
+                given -> {
+                    refuseUnlessRuns(craft, known.assessment());
+                    return TimerSheet.answer(given);
                 });
     }
 
@@ -94,8 +94,7 @@ public final class CraftTimer {
 
     /** The runs as the worksheet takes them; where none tells, the current entered for the craft as one run. */
     private static String runs(Workshop workshop, Craft craft, Pack pack) {
-        String told = workshop.packs().list().stream()
-                .map(other -> workshop.review().pack(other.name()).history())
+        String told = workshop.review().histories().stream()
                 .filter(history -> history.pack().cellsInSeries() == pack.cellsInSeries())
                 .flatMap(history -> RunDemands.of(history, craft.name()).stream()
                         .map(run -> line(run, history.pack().chemistry())))

@@ -74,11 +74,8 @@ public record LinkageStudy(
      * @throws fettle.workshop.UnknownNameException if there is no such craft
      */
     public static Optional<Map<String, String>> typed(Workshop workshop, String craft, String surface) {
-        return workshop.setUps().of(craft).stream()
-                .findFirst()
-                .flatMap(kept -> kept.sheet().surfaces().stream()
-                        .filter(setting -> setting.surface().equalsIgnoreCase(surface.strip()))
-                        .findFirst())
+        return workshop.setUps()
+                .surfaceIfAny(craft, surface)
                 .flatMap(setting -> SheetWords.of(setting, workshop.servos().list()))
                 .map(words -> {
                     Map<String, String> typed =

@@ -6,7 +6,6 @@ import fettle.engine.control.matching.CurvePoint;
 import fettle.engine.control.matching.Mismatch;
 import fettle.engine.control.matching.SurfaceMatch;
 import fettle.engine.control.matching.SurfaceMatching;
-import fettle.engine.units.Fault;
 import fettle.engine.units.InputException;
 import fettle.engine.units.Measure;
 import fettle.engine.units.QuantityText;
@@ -60,15 +59,7 @@ final class MatchSheet {
     private static SurfaceMotion measured(Typed typed, String key, double chord) {
         List<MeasuredTravel.Reading> readings =
                 typed.read(key, () -> TypedLines.read(key, typed.word(key), line -> reading(key, line)), List.of());
-        return typed.make(() -> {
-            try {
-                return new MeasuredTravel(readings, chord);
-            } catch (InputException refused) {
-                throw new InputException(refused.faults().stream()
-                        .map(fault -> fault.field().equals("table") ? new Fault(key, fault.sentence()) : fault)
-                        .toList());
-            }
-        });
+        return typed.make(() -> new MeasuredTravel(readings, chord), "table", key);
     }
 
     private static MeasuredTravel.Reading reading(String key, String line) {

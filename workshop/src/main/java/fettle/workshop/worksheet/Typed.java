@@ -80,6 +80,13 @@ final class Typed {
         return reader.make(maker, FIELD_OF);
     }
 
+    /** The same where a field of the engine stands for another field here. */
+    <T> T make(Supplier<T> maker, String engineField, String field) {
+        Map<String, String> more = new HashMap<>(FIELD_OF);
+        more.put(engineField, field);
+        return reader.make(maker, more);
+    }
+
     private String label(String key) {
         return field(key).label();
     }

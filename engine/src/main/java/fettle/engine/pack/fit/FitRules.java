@@ -33,7 +33,7 @@ final class FitRules {
         if (craft.cellsInSeries() != null && craft.cellsInSeries() != made.cells()) {
             against.add(craft.name() + " takes " + craft.cellsInSeries() + "S, this is " + made.cells() + "S");
         }
-        connectors(made, against);
+        made.packs().forEach(pack -> ConnectorMatch.misfit(craft, pack.pack()).ifPresent(against::add));
         capacity(made, against);
         mass(made, against);
         currents(made, against);
@@ -55,17 +55,6 @@ final class FitRules {
                 made.ageYears(),
                 reasons(made, seconds),
                 doubts(made));
-    }
-
-    private void connectors(PackSetMaker.Made made, List<String> against) {
-        for (FitPack pack : made.packs()) {
-            String connector = pack.pack().connector();
-            boolean stated = !craft.connector().isBlank() && !connector.isBlank();
-            if (stated && !craft.connector().equalsIgnoreCase(connector)) {
-                against.add(
-                        craft.name() + " has a " + craft.connector() + " connector, " + pack.tag() + " a " + connector);
-            }
-        }
     }
 
     private void capacity(PackSetMaker.Made made, List<String> against) {

@@ -5,6 +5,7 @@ import fettle.engine.units.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleBinaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -86,8 +87,8 @@ final class PackSetMaker {
                 one.pack().cellsInSeries() + other.pack().cellsInSeries(),
                 Math.min(one.usableCoulombs(), other.usableCoulombs()),
                 Math.min(one.surelyAmps(), other.surelyAmps()),
-                least(one.pack().dischargeRatingAmps(), other.pack().dischargeRatingAmps()),
-                sum(one.pack().massKilograms(), other.pack().massKilograms()));
+                both(one.pack().dischargeRatingAmps(), other.pack().dischargeRatingAmps(), Math::min),
+                both(one.pack().massKilograms(), other.pack().massKilograms(), Double::sum));
     }
 
     static Made parallel(FitPack one, FitPack other) {
@@ -98,10 +99,11 @@ final class PackSetMaker {
                 one.pack().cellsInSeries(),
                 Math.min(one.usableCoulombs() / share, other.usableCoulombs() / (1 - share)),
                 Math.min(one.surelyAmps() / share, other.surelyAmps() / (1 - share)),
-                least(
+                both(
                         times(one.pack().dischargeRatingAmps(), 1 / share),
-                        times(other.pack().dischargeRatingAmps(), 1 / (1 - share))),
-                sum(one.pack().massKilograms(), other.pack().massKilograms()));
+                        times(other.pack().dischargeRatingAmps(), 1 / (1 - share)),
+                        Math::min),
+                both(one.pack().massKilograms(), other.pack().massKilograms(), Double::sum));
     }
 
     /** Why two packs must not be joined that way; empty if they may. */
@@ -144,12 +146,8 @@ final class PackSetMaker {
         return Math.abs(one - other) / Math.max(one, other);
     }
 
-    private static @Nullable Double least(@Nullable Double one, @Nullable Double other) {
-        return one == null || other == null ? null : Double.valueOf(Math.min(one, other));
-    }
-
-    private static @Nullable Double sum(@Nullable Double one, @Nullable Double other) {
-        return one == null || other == null ? null : Double.valueOf(one + other);
+    private static @Nullable Double both(@Nullable Double one, @Nullable Double other, DoubleBinaryOperator how) {
+        return one == null || other == null ? null : Double.valueOf(how.applyAsDouble(one, other));
     }
 
     private static @Nullable Double times(@Nullable Double value, double factor) {
