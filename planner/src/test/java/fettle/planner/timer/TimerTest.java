@@ -18,6 +18,7 @@ import fettle.engine.units.InputException;
 import fettle.engine.units.TradeUnit;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -126,6 +127,40 @@ final class TimerTest {
     }
 
     @Test
+    void chargesThatEndBelowWhereTheRunBeganTellNothing() {
+        Instant day = Instant.parse("2026-05-01T10:00:00Z");
+        int cells = registered().cellsInSeries();
+        ChargeRecord full = charge(day, 2000, 4.20 * cells);
+        List<Run> run = List.of(noted(day.plusSeconds(3600), "Heron"));
+
+        assertThat(told(run, full, charge(day.plusSeconds(7200), 900, 3.84 * cells)))
+                .isEmpty();
+        assertThat(told(
+                        run,
+                        charge(day.plusSeconds(7200), 900, 3.84 * cells),
+                        charge(day.minusSeconds(90_000), 1, 4.2 * cells)))
+                .isEmpty();
+        assertThat(told(run, full, charge(day.plusSeconds(7200), 1800, 4.19 * cells)))
+                .hasSize(1);
+        assertThat(told(run, full, charge(day.plusSeconds(7200), 1800))).hasSize(1);
+        // where the first run began was not noted; the second began at storage and ended full, which only asks too much
+        List<Run> two = List.of(noted(day.plusSeconds(3600), "Heron"), noted(day.plusSeconds(10_800), "Heron"));
+        assertThat(told(
+                        two,
+                        charge(day.plusSeconds(7200), 900, 3.84 * cells),
+                        charge(day.plusSeconds(14_400), 2800, 4.20 * cells)))
+                .extracting(RunDemand::coulombs)
+                .containsExactly(TradeUnit.MILLIAMPERE_HOUR.toSi(2800));
+    }
+
+    private static List<RunDemand> told(List<Run> runs, ChargeRecord... charges) {
+        List<ChargeRecord> oldestFirst = Arrays.stream(charges)
+                .sorted(Comparator.comparing(ChargeRecord::endedAt))
+                .toList();
+        return RunDemands.of(new PackHistory(registered(), List.of(), oldestFirst, runs), "Heron");
+    }
+
+    @Test
     void nothingKnownAndAPackAtItsLimitAreRefused() {
         assertThatThrownBy(() -> new TimerQuestion(pack(), LIMITS, List.of(), null, 0.05))
                 .isInstanceOf(InputException.class)
@@ -155,6 +190,10 @@ final class TimerTest {
 
     private static ChargeRecord charge(Instant at, double milliampereHours) {
         return new ChargeRecord(at, TradeUnit.MILLIAMPERE_HOUR.toSi(milliampereHours), null, null, "");
+    }
+
+    private static ChargeRecord charge(Instant at, double milliampHours, double endVolts) {
+        return new ChargeRecord(at, TradeUnit.MILLIAMPERE_HOUR.toSi(milliampHours), endVolts, null, "");
     }
 
     private static Run noted(Instant at, String craft) {
