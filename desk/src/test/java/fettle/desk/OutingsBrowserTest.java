@@ -82,7 +82,9 @@ final class OutingsBrowserTest {
                 .until(ExpectedConditions.textToBePresentInElementLocated(By.id("search"), "a usable plan is there"));
         browser.findElement(By.cssSelector("#search button")).click();
         Browser.patience(browser, PATIENCE)
-                .until(found -> found.findElements(By.id("search")).isEmpty());
+                .until(found -> found.findElements(By.id("search")).isEmpty()
+                        && !found.findElements(By.cssSelector(".plan-form .main"))
+                                .isEmpty());
         assertThat(browser.findElement(By.cssSelector(".plan-form .main")).getText())
                 .isEqualTo("Plan again from now");
     }
